@@ -1,0 +1,1 @@
+target_sources(core PRIVATE base/disk.cpp base/text.cpp)

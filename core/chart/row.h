@@ -1,0 +1,95 @@
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <memory>
+#include <span>
+#include <vector>
+
+#include "core/stitch/catalogue.h"
+
+namespace lacewright {
+
+// Loops that some stretch of stitches takes off the left needle and makes on the right one.
+struct Tally {
+    std::int64_t takes = 0;
+    std::int64_t makes = 0;
+
+    std::int64_t net() const { return makes - takes; }
+    Tally& operator+=(const Tally& other) {
+        takes += other.takes;
+        makes += other.makes;
+        return *this;
+    }
+    friend Tally operator+(Tally a, const Tally& b) { return a += b; }
+    friend Tally operator-(const Tally& a, const Tally& b) {
+        return {a.takes - b.takes, a.makes - b.makes};
+    }
+    bool operator==(const Tally&) const = default;
+};
+
+// The sum over a run of cells, without any cache.
+Tally tallyOf(std::span<const StitchIndex> cells, const StitchCatalogue& stitches);
+
+// What a row holds besides plain stitches; found once, when the row is built.
+struct RowTraits {
+    bool hasWide = false;        // a stitch spanning more than one cell
+    bool hasBroken = false;      // a wide stitch without all its cells, or a covered cell without stitch
+    bool hasUnknown = false;     // a stitch of kind Unknown
+    bool hasBindOff = false;
+    bool hasNoStitch = false;
+    bool hasYarnOver = false;    // any stitch of kind YarnOver
+    bool hasShaping = false;     // any stitch whose takes and makes differ
+    bool operator==(const RowTraits&) const = default;
+};
+
+class Row;
+using RowPtr = std::shared_ptr<const Row>;
+
+// One charted row: an immutable run of cells. Columns are numbered from 1 at the right edge, so
+// cells()[0] is column 1. A wide stitch stands in its rightmost cell; the cells to the left of it
+// that it spans hold kCovered.
+class Row {
+ public:
+    // Requires: every index belongs to `stitches`.
+    Row(std::vector<StitchIndex> cells, const StitchCatalogue& stitches);
+
+    int width() const { return static_cast<int>(cells_.size()); }
+    const std::vector<StitchIndex>& cells() const { return cells_; }
+    // Requires: 1 <= column <= width().
+    StitchIndex at(int column) const { return cells_[static_cast<std::size_t>(column - 1)]; }
+
+    // Sum over the columns first..last, both included; empty when last < first. A wide stitch
+    // counts where its rightmost cell is. Constant time.
+    // Requires: 1 <= first, last <= width().
+    Tally tally(int first, int last) const {
+        if (last < first) return {};
+        return upTo(last) - upTo(first - 1);
+    }
+    Tally total() const { return upTo(width()); }
+    // Sum over columns 1..column. Requires: 0 <= column <= width().
+    Tally upTo(int column) const {
+        const Sum& sum = sums_[static_cast<std::size_t>(column)];
+        return {sum.takes, sum.makes};
+    }
+    const RowTraits& traits() const { return traits_; }
+
+    // The column of the stitch that owns `column`: the column itself, or the one to its right whose
+    // wide stitch covers it. Requires: 1 <= column <= width().
+    int ownerOf(int column) const;
+
+    bool operator==(const Row& other) const { return cells_ == other.cells_; }
+
+ private:
+    struct Sum {
+        std::int32_t takes = 0;
+        std::int32_t makes = 0;
+    };
+    std::vector<StitchIndex> cells_;
+    std::vector<Sum> sums_;  // sums_[c]: columns 1..c
+    RowTraits traits_;
+};
+
+RowPtr makeRow(std::vector<StitchIndex> cells, const StitchCatalogue& stitches);
+
+}  // namespace lacewright

@@ -1,0 +1,1 @@
+target_sources(core PRIVATE chart/chart.cpp chart/row.cpp chart/row_list.cpp)

@@ -1,0 +1,1 @@
+target_sources(core PRIVATE stitch/catalogue.cpp)
