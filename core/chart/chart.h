@@ -102,11 +102,16 @@ struct ReachChange {
     bool operator==(const ReachChange&) const = default;
 };
 
+// Which edge of a size: its start is at the right, its end at the left.
+enum class Edge : std::uint8_t { Start, End };
+
 // A cell that one size works differently, because its edge parts the drawn stitch from its companion.
+// Of the times the size works the cell, only the one nearest that edge is replaced.
 struct Substitution {
     int row = 0;  // row index
     int column = 1;
-    std::string stitch;  // id
+    Edge edge = Edge::Start;
+    std::string stitch;  // id, spanning as many cells as the one it replaces
     bool operator==(const Substitution&) const = default;
 };
 

@@ -1,0 +1,1 @@
+target_sources(core_tests PRIVATE core/count/needle_test.cpp core/count/path_test.cpp)

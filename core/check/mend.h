@@ -1,0 +1,10 @@
+#pragma once
+
+#include "core/check/finding.h"
+
+namespace lacewright {
+
+// The chart with all steps of a mend done. Refuses when a step no longer fits the chart.
+Result<Chart> applyMend(const Chart& chart, const Mend& mend);
+
+}  // namespace lacewright
