@@ -7,6 +7,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/base/extras.h"
 #include "core/chart/row_list.h"
 #include "core/stitch/catalogue.h"
 
@@ -37,13 +38,11 @@ inline constexpr int kMaxPoints = 256;
 inline constexpr int kMaxTimes = 100'000;       // how often a repeat may be worked across
 inline constexpr int kMaxTextLength = 20'000;   // characters in any one text
 
-// JSON members that this version does not know, kept as text so that saving loses nothing.
-using Extras = std::vector<std::pair<std::string, std::string>>;  // name, JSON value
-
 // A shift of a repeat's edges on one row, in columns, positive to the left.
 struct Jog {
     int right = 0;  // shift of the right edge
     int left = 0;   // shift of the left edge
+    Extras extras = {};
     bool operator==(const Jog&) const = default;
 };
 
@@ -76,6 +75,7 @@ struct RowRepeat {
     int firstRow = 0;  // row index
     int lastRow = 0;   // row index, inclusive
     int grows = 0;     // stitches more (or fewer) after each time, by the designer's intent
+    Extras extras = {};
     bool operator==(const RowRepeat&) const = default;
 };
 
@@ -99,6 +99,7 @@ struct ReachChange {
     int firstRow = 0;  // row index
     int lastRow = 0;   // row index, inclusive
     Reach reach;
+    Extras extras = {};
     bool operator==(const ReachChange&) const = default;
 };
 
@@ -112,6 +113,7 @@ struct Substitution {
     int column = 1;
     Edge edge = Edge::Start;
     std::string stitch;  // id, spanning as many cells as the one it replaces
+    Extras extras = {};
     bool operator==(const Substitution&) const = default;
 };
 
@@ -133,6 +135,7 @@ struct Size {
 struct CastOn {
     int multiple = 0;  // 0: a fixed count, `plus`
     int plus = 0;
+    Extras extras = {};
     bool operator==(const CastOn&) const = default;
 };
 
@@ -140,6 +143,7 @@ struct CastOn {
 struct Gauge {
     double stitches = 0;
     double rows = 0;
+    Extras extras = {};
     bool operator==(const Gauge&) const = default;
 };
 

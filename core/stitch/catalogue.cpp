@@ -48,6 +48,9 @@ std::optional<Error> stitchProblem(const Stitch& stitch) {
     if (stitch.id.find_first_of(" \t\r\n*\"") != std::string::npos) {
         return complain("must not have blanks, quotes or * in its id.");
     }
+    if (stitch.id.size() > static_cast<std::size_t>(kMaxIdLength)) {
+        return complain("must have an id of at most " + std::to_string(kMaxIdLength) + " bytes.");
+    }
     const auto range = [](int value, int low, int high) { return value >= low && value <= high; };
     const std::string most = std::to_string(kMaxLoops);
     if (!range(stitch.takes, 0, kMaxLoops)) return complain("must take 0 to " + most + " loops.");

@@ -4,6 +4,8 @@
 #include <string>
 #include <vector>
 
+#include "core/base/extras.h"
+
 namespace lacewright {
 
 // The way the top loop of a decrease, an increase or a crossing leans, seen from the right side.
@@ -29,6 +31,7 @@ enum class StitchKind : std::uint8_t {
 struct SideWording {
     std::string abbreviation;  // as in written rows: "k2tog"; empty when it is not worked on this side
     std::string instruction;   // a whole sentence for the legend, without the full stop
+    Extras extras = {};
 
     bool operator==(const SideWording&) const = default;
 };
@@ -40,6 +43,7 @@ struct GlyphStroke {
     int y = 0;
     std::string tail;     // SVG path data, relative commands only (l h v c q a z): at home anywhere
     bool filled = false;  // filled shape without outline, or else an outline without fill
+    Extras extras = {};
 
     bool operator==(const GlyphStroke&) const = default;
 };
@@ -62,11 +66,13 @@ struct Stitch {
     std::vector<GlyphStroke> glyph;
     bool shaded = false;  // the cell is drawn on a grey ground (no stitch)
     std::string source;   // where takes, makes and meaning come from
+    Extras extras = {};
 
     int net() const { return makes - takes; }
     bool operator==(const Stitch&) const = default;
 };
 
+inline constexpr int kMaxIdLength = 64;  // bytes
 inline constexpr int kMaxLoops = 60;
 inline constexpr int kMaxSpan = 60;
 
