@@ -34,8 +34,9 @@ class Document : public QObject {
     // File name, or the chart's name, for titles.
     QString displayName() const;
 
-    // Takes the outcome of an edit. A refusal is told by `refused` and changes nothing; an edit that
-    // changes nothing is dropped. Edits with the same stroke number (> 0) become one undo step.
+    // Takes the outcome of an edit. A refusal is told by `refused` and changes nothing; an edit
+    // that changes nothing is dropped. Edits with the same stroke number (> 0) become one undo
+    // step.
     bool apply(const QString& label, Result<Chart> edited, int stroke = 0);
     // A number for the next stroke.
     int newStroke() { return ++lastStroke_; }

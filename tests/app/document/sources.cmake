@@ -1,0 +1,4 @@
+target_sources(app_tests PRIVATE
+    app/document/document_test.cpp
+    app/document/view_state_test.cpp
+)
