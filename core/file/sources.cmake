@@ -1,0 +1,14 @@
+target_sources(core PRIVATE
+    file/chart_file.cpp
+    file/chart_reader.cpp
+    file/chart_writer.cpp
+    file/fields.cpp
+    file/json_parse.cpp
+    file/json_value.cpp
+    file/layout_text.cpp
+    file/object_writer.cpp
+    file/row_text.cpp
+    file/size_text.cpp
+    file/stitch_table.cpp
+    file/stitch_text.cpp
+    file/version_steps.cpp)

@@ -1,0 +1,1 @@
+target_sources(core_tests PRIVATE core/file/chart_text_test.cpp)
