@@ -6,10 +6,13 @@
 #include "core/chart/chart.h"
 
 // Edits are pure functions: they give the changed chart, or one sentence why not. Row arguments are
-// row indices from the bottom, columns count from the right.
+// row indices from the bottom, columns count from the right. Rows whose cells stay the same stay
+// the same objects. Edits of cells cost as much as the rows they touch, whatever the chart's size;
+// a substitution goes when its cell no longer holds a stitch as wide as its own. Requires,
+// everywhere: a chart without frameProblem whose rows hold whole stitches.
 namespace lacewright {
 
-// A stitch with its lower right cell at (row, column). Wide stitches that lose a cell are replaced
+// A stitch with its rightmost cell at (row, column). Wide stitches that lose a cell are replaced
 // by knit stitches in the cells that remain. Refuses a stitch that reaches outside the chart.
 Result<Chart> drawStitch(const Chart& chart, int row, int column, StitchIndex stitch);
 
@@ -28,33 +31,51 @@ struct CellArea {
     int left = 1;  // inclusive
     bool operator==(const CellArea&) const = default;
 };
+// What reaches outside the chart is left away by all three.
 CellBlock copyCells(const Chart& chart, const CellArea& area);
-// What reaches outside the chart is left away.
+// The block's lower right cell comes to (row, column).
 Result<Chart> pasteCells(const Chart& chart, int row, int column, const CellBlock& block);
+// Stitch beside stitch from the right; cells left over beside the last whole one become knit.
 Result<Chart> fillCells(const Chart& chart, const CellArea& area, StitchIndex stitch);
-// The cells seen in a mirror: order reversed and every stitch replaced by its mirror stitch.
+// The cells seen in a mirror: order reversed and every stitch replaced by its mirror stitch, if the
+// catalogue has one of the same width. Requires: stitches of this catalogue.
 CellBlock mirrored(const CellBlock& block, const StitchCatalogue& stitches);
 
-// Rows and columns. New cells are knit; repeats, points, sizes and row repeats move along.
+// Rows and columns. New cells are knit, a wide stitch that is cut becomes knit. Repeats, jogs, row
+// repeat, points, sizes, their changes and substitutions move along:
+// - put in inside a span (a box, a reach, a row span): it grows; at its first row or right edge: it
+//   moves; beyond its last row or left edge: it stays.
+// - taken out: it shrinks to what is left, so an edge moves to the nearest column left inside. What
+//   has nothing left goes: a repeat with its times, a size, a change, a row repeat, a jog; so does
+//   the substitution of a cell taken out.
+// - a point whose column is taken out follows the size that began or ended there, or else goes.
+// Refuses to take out the last row or column, and columns whose loss would make repeats overlap.
 Result<Chart> insertRows(const Chart& chart, int beforeRow, int count);
 Result<Chart> removeRows(const Chart& chart, int firstRow, int count);
 Result<Chart> insertColumns(const Chart& chart, int beforeColumn, int count);
 Result<Chart> removeColumns(const Chart& chart, int firstColumn, int count);
+// Refuses cells that are not as many as the chart is wide, or not whole stitches.
 Result<Chart> replaceRow(const Chart& chart, int row, std::vector<StitchIndex> cells);
 
-// Repeats. The name is chosen when empty: the first free letter.
+// Repeats. Refuses one outside the chart or overlapping another on any row. Without a name a new
+// repeat gets the first free letter and an old one keeps its name. Every size works a new repeat
+// once, so that its count stays a number; renaming and removing follow in the sizes' times.
 Result<Chart> addRepeat(const Chart& chart, Repeat repeat);
 Result<Chart> changeRepeat(const Chart& chart, const std::string& name, Repeat repeat);
 Result<Chart> removeRepeat(const Chart& chart, const std::string& name);
 Result<Chart> setRowRepeat(const Chart& chart, std::optional<RowRepeat> rowRepeat);
 
-// Sizes. Points are made where a size begins or ends and none stands there, and named by letters
-// in order from the right; points no size refers to any more stay until removed.
+// Sizes. A new size works once every repeat it gives no times for. Points are made where a size
+// begins or ends and none stands there. As long as the letters run in order from the right they
+// are kept so, names given by hand apart; else a new point takes the first free letter. A lettered
+// point goes when the last size leaves it; one with a name given by hand stays until removed.
 Result<Chart> addSize(const Chart& chart, Size size);
 Result<Chart> changeSize(const Chart& chart, const std::string& name, Size size);
 Result<Chart> removeSize(const Chart& chart, const std::string& name);
+// Moves the size in the list, by so many places toward its end.
 Result<Chart> moveSize(const Chart& chart, const std::string& name, int places);
-// Renames a point, or removes it when the new name is empty.
+// Renames a point, or removes it when the new name is empty. Refuses to remove one that a size
+// needs.
 Result<Chart> renamePoint(const Chart& chart, const std::string& name, const std::string& newName);
 
 // Everything that is not rows, repeats or sizes.
@@ -70,12 +91,15 @@ struct ChartProperties {
     bool operator==(const ChartProperties&) const = default;
 };
 ChartProperties propertiesOf(const Chart& chart);
+// In the round the first row is a right-side row, whatever the properties say.
 Result<Chart> setProperties(const Chart& chart, const ChartProperties& properties);
 // Adds a stitch of the chart's own.
 Result<Chart> defineStitch(const Chart& chart, Stitch stitch);
 
-// One sentence when repeats, sizes, points, row repeat or substitutions name places outside the
-// chart or names twice; nothing when all is in order. Every edit ends in a chart without problem.
+// One sentence when the chart is larger than allowed, when repeats, sizes, points, row repeat or
+// substitutions name places outside the chart, or things that do not exist, or names twice, when
+// repeats overlap or a text or number is out of bounds; nothing when all is in order. Every edit
+// ends in a chart without problem. Requires: rows as wide as the chart.
 std::optional<Error> frameProblem(const Chart& chart);
 
 }  // namespace lacewright

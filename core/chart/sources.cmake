@@ -1,1 +1,13 @@
-target_sources(core PRIVATE chart/chart.cpp chart/row.cpp chart/row_list.cpp)
+target_sources(core PRIVATE
+    chart/cell_run.cpp
+    chart/chart.cpp
+    chart/edit_steps.cpp
+    chart/edits_cells.cpp
+    chart/edits_grid.cpp
+    chart/edits_properties.cpp
+    chart/edits_repeats.cpp
+    chart/edits_sizes.cpp
+    chart/frame_problem.cpp
+    chart/point_letters.cpp
+    chart/row.cpp
+    chart/row_list.cpp)

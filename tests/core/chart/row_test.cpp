@@ -5,7 +5,9 @@
 namespace lacewright {
 namespace {
 
-StitchIndex id(const char* name) { return builtInStitches()->find(name).value(); }
+StitchIndex id(const char* name) {
+    return builtInStitches()->find(name).value();
+}
 
 TEST(Row, TalliesAnyRunOfColumns) {
     // Drawn left to right: k2tog yo k; so column 1 is the knit stitch.

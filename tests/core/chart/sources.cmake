@@ -1,1 +1,4 @@
-target_sources(core_tests PRIVATE core/chart/row_test.cpp)
+target_sources(core_tests PRIVATE
+    core/chart/edits_cells_test.cpp
+    core/chart/edits_grid_test.cpp
+    core/chart/row_test.cpp)

@@ -1,0 +1,73 @@
+#include <algorithm>
+#include <utility>
+
+#include "core/chart/edit_steps.h"
+#include "core/chart/edits.h"
+
+namespace lacewright {
+namespace {
+
+std::string freeName(const std::vector<Repeat>& repeats) {
+    const auto taken = [&](const std::string& name) {
+        return std::any_of(repeats.begin(), repeats.end(),
+                           [&](const Repeat& repeat) { return repeat.name == name; });
+    };
+    int rank = 0;
+    while (taken(letterName(rank))) ++rank;
+    return letterName(rank);
+}
+
+// The repeat's place in Chart::repeats, or nothing.
+std::optional<std::size_t> placeOf(const Chart& chart, const std::string& name) {
+    const Repeat* found = chart.findRepeat(name);
+    if (found == nullptr) return std::nullopt;
+    return static_cast<std::size_t>(found - chart.repeats.data());
+}
+
+Error noSuchRepeat(const std::string& name) {
+    return notFound("The chart has no repeat " + name + ".");
+}
+
+}  // namespace
+
+Result<Chart> addRepeat(const Chart& chart, Repeat repeat) {
+    if (repeat.name.empty()) repeat.name = freeName(chart.repeats);
+    Chart changed = chart;
+    for (Size& size : changed.sizes) size.times.emplace(repeat.name, 1);
+    changed.repeats.push_back(std::move(repeat));
+    return settled(std::move(changed));
+}
+
+Result<Chart> changeRepeat(const Chart& chart, const std::string& name, Repeat repeat) {
+    const auto place = placeOf(chart, name);
+    if (!place) return noSuchRepeat(name);
+    if (repeat.name.empty()) repeat.name = name;
+    Chart changed = chart;
+    changed.repeats[*place] = repeat;
+    if (repeat.name == name) return settled(std::move(changed));
+    for (Size& size : changed.sizes) {
+        // Another repeat of the new name is refused below, so its times are not mixed up here.
+        if (auto times = size.times.extract(name)) {
+            times.key() = repeat.name;
+            size.times.insert(std::move(times));
+        }
+    }
+    return settled(std::move(changed));
+}
+
+Result<Chart> removeRepeat(const Chart& chart, const std::string& name) {
+    const auto place = placeOf(chart, name);
+    if (!place) return noSuchRepeat(name);
+    Chart changed = chart;
+    changed.repeats.erase(changed.repeats.begin() + static_cast<std::ptrdiff_t>(*place));
+    for (Size& size : changed.sizes) size.times.erase(name);
+    return settled(std::move(changed));
+}
+
+Result<Chart> setRowRepeat(const Chart& chart, std::optional<RowRepeat> rowRepeat) {
+    Chart changed = chart;
+    changed.rowRepeat = std::move(rowRepeat);
+    return settled(std::move(changed));
+}
+
+}  // namespace lacewright
