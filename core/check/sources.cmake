@@ -1,0 +1,4 @@
+target_sources(core PRIVATE
+    check/companions.cpp
+    check/pairing.cpp
+)

@@ -1,0 +1,3 @@
+target_sources(core_tests PRIVATE
+    core/check/companions_test.cpp
+)
