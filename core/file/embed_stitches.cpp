@@ -8,28 +8,38 @@
 #include <nlohmann/json.hpp>
 #include <set>
 #include <sstream>
+#include <stdexcept>
 
 namespace {
 
 using nlohmann::json;
 
 const std::map<std::string, std::string> kKinds = {
-    {"plain", "Plain"},     {"yarn over", "YarnOver"}, {"increase", "Increase"},
-    {"decrease", "Decrease"}, {"gather", "Gather"},    {"cross", "Cross"},
-    {"slip", "Slip"},       {"texture", "Texture"},    {"bind off", "BindOff"},
-    {"cast on", "CastOn"},  {"no stitch", "NoStitch"}};
+    {"plain", "Plain"},       {"yarn over", "YarnOver"}, {"increase", "Increase"},
+    {"decrease", "Decrease"}, {"gather", "Gather"},      {"cross", "Cross"},
+    {"slip", "Slip"},         {"texture", "Texture"},    {"bind off", "BindOff"},
+    {"cast on", "CastOn"},    {"no stitch", "NoStitch"}};
 const std::map<std::string, std::string> kLeans = {
     {"none", "None"}, {"right", "Right"}, {"left", "Left"}, {"centred", "Centred"}};
 
-std::string quoted(const json& text) { return "R\"~(" + text.get<std::string>() + ")~\""; }
+std::string quoted(const json& text) {
+    return "R\"~(" + text.get<std::string>() + ")~\"";
+}
+
+// The C++ name of a word of the catalogue.
+std::string nameOf(const json& word, const std::map<std::string, std::string>& names) {
+    const auto name = names.find(word.get<std::string>());
+    if (name == names.end()) throw std::runtime_error("unknown word " + word.dump());
+    return name->second;
+}
 
 std::string strokes(const json& glyph) {
     std::ostringstream out;
     out << "{";
     for (const json& stroke : glyph) {
-        out << "{" << stroke.at("at").at(0).get<int>() << "," << stroke.at("at").at(1).get<int>() << ","
-            << quoted(stroke.at("tail")) << "," << (stroke.value("filled", false) ? "true" : "false")
-            << "},";
+        out << "{" << stroke.at("at").at(0).get<int>() << "," << stroke.at("at").at(1).get<int>()
+            << "," << quoted(stroke.at("tail")) << ","
+            << (stroke.value("filled", false) ? "true" : "false") << "},";
     }
     out << "}";
     return out.str();
@@ -41,12 +51,13 @@ std::string wording(const json& side) {
 
 std::string stitch(const json& s) {
     std::ostringstream out;
-    out << "    {" << quoted(s.at("id")) << "," << quoted(s.at("name")) << "," << s.at("takes").get<int>()
-        << "," << s.at("makes").get<int>() << "," << s.at("span").get<int>() << ",Lean::"
-        << kLeans.at(s.at("lean")) << ",StitchKind::" << kKinds.at(s.at("kind")) << ","
-        << quoted(s.at("mirror")) << "," << wording(s.at("right")) << "," << wording(s.at("wrong")) << ","
-        << strokes(s.at("glyph")) << "," << (s.value("shaded", false) ? "true" : "false") << ","
-        << quoted(s.at("source")) << "},\n";
+    out << "    {" << quoted(s.at("id")) << "," << quoted(s.at("name")) << ","
+        << s.at("takes").get<int>() << "," << s.at("makes").get<int>() << ","
+        << s.at("span").get<int>() << ",Lean::" << nameOf(s.at("lean"), kLeans)
+        << ",StitchKind::" << nameOf(s.at("kind"), kKinds) << "," << quoted(s.at("mirror")) << ","
+        << wording(s.at("right")) << "," << wording(s.at("wrong")) << "," << strokes(s.at("glyph"))
+        << "," << (s.value("shaded", false) ? "true" : "false") << "," << quoted(s.at("source"))
+        << "},\n";
     return out.str();
 }
 
@@ -58,6 +69,7 @@ int main(int argc, char** argv) try {
         return 2;
     }
     std::ifstream in(argv[1]);
+    if (!in) throw std::runtime_error("cannot be read");
     const json catalogue = json::parse(in);
     std::ofstream out(argv[2]);
     out << "#include \"core/stitch/catalogue.h\"\n\nnamespace lacewright {\n\n"
@@ -69,7 +81,11 @@ int main(int argc, char** argv) try {
         if (!ids.insert(s.at("id").get<std::string>()).second) {
             throw std::runtime_error("two stitches are called " + s.at("id").dump());
         }
-        out << stitch(s);
+        try {
+            out << stitch(s);
+        } catch (const std::exception& error) {
+            throw std::runtime_error("stitch " + s.at("id").dump() + ": " + error.what());
+        }
     }
     out << "        });\n    return catalogue;\n}\n\n}  // namespace lacewright\n";
     return out.flush() ? 0 : 2;

@@ -27,6 +27,9 @@ class StitchCatalogue {
  public:
     // Requires: ids are distinct and not empty, numbers within the limits of stitch.h.
     explicit StitchCatalogue(std::vector<Stitch> stitches);
+    // byId_ looks into stitches_: a copy would look into the original.
+    StitchCatalogue(const StitchCatalogue&) = delete;
+    StitchCatalogue& operator=(const StitchCatalogue&) = delete;
 
     // Stitches have the indices 1..size().
     std::size_t size() const { return stitches_.size() - 1; }

@@ -13,24 +13,25 @@ enum class Lean : std::uint8_t { None, Right, Left, Centred };
 
 // What family a stitch belongs to, for palettes, rules and wording.
 enum class StitchKind : std::uint8_t {
-    Plain,      // knit, purl, through the back loop: the ground of the fabric
-    YarnOver,   // a hole: takes nothing, makes loops from the yarn alone
-    Increase,   // makes more than it takes, without a hole
-    Decrease,   // takes more than it makes
-    Gather,     // takes several and makes as many out of them
-    Cross,      // twisted and crossed stitches
-    Slip,       // moved without being worked
-    Texture,    // bobble and its kin
-    BindOff,    // takes loops and leaves none
-    CastOn,     // makes loops at an edge
-    NoStitch,   // exists only on paper
-    Unknown     // named in a file but defined nowhere; counted as one into one
+    Plain,     // knit, purl, through the back loop: the ground of the fabric
+    YarnOver,  // a hole: takes nothing, makes loops from the yarn alone
+    Increase,  // makes more than it takes, without a hole
+    Decrease,  // takes more than it makes
+    Gather,    // takes several and makes as many out of them
+    Cross,     // twisted and crossed stitches
+    Slip,      // moved without being worked
+    Texture,   // bobble and its kin
+    BindOff,   // takes loops and leaves none
+    CastOn,    // makes loops at an edge
+    NoStitch,  // exists only on paper
+    Unknown    // named in a file but defined nowhere; counted as one into one
 };
 
 // How a stitch is written on one side of the work.
 struct SideWording {
-    std::string abbreviation;  // as in written rows: "k2tog"; empty when it is not worked on this side
-    std::string instruction;   // a whole sentence for the legend, without the full stop
+    std::string
+        abbreviation;  // as in written rows: "k2tog"; empty when it is not worked on this side
+    std::string instruction;  // a whole sentence for the legend, without the full stop
     Extras extras = {};
 
     bool operator==(const SideWording&) const = default;
