@@ -1,0 +1,258 @@
+#include "app/canvas/chart_view.h"
+
+#include <QEvent>
+#include <QPaintEvent>
+#include <QPainter>
+#include <QScrollBar>
+#include <algorithm>
+#include <cmath>
+
+#include "app/canvas/foot_layout.h"
+#include "app/canvas/overlay_painter.h"
+#include "app/canvas/side_painter.h"
+
+namespace lacewright::app {
+namespace {
+
+// Device-independent pixels.
+constexpr double kBorder = 4;
+constexpr double kTopBorder = 20;  // room for the names of repeats
+constexpr double kText = 11.5;
+
+CellArea asArea(Cell cell) {
+    return {cell.row, cell.row, cell.column, cell.column};
+}
+
+}  // namespace
+
+ChartView::ChartView(Document& document, ViewState& view, QWidget* parent)
+    : QAbstractScrollArea(parent), document_(document), view_(view) {
+    setFrameShape(QFrame::NoFrame);
+    setFocusPolicy(Qt::StrongFocus);
+    viewport()->setAttribute(Qt::WA_OpaquePaintEvent);
+    viewport()->setMouseTracking(true);
+    setAccessibleName(tr("Chart"));
+    colours_ = coloursFor(palette());
+    connectSources();
+    relayout();
+}
+
+ChartView::~ChartView() = default;
+
+void ChartView::connectSources() {
+    connect(&document_, &Document::changed, this, &ChartView::onChanged);
+    connect(&document_, &Document::replaced, this, [this] {
+        relayout();
+        scrollTo({layout_.scrollRange.width(), layout_.scrollRange.height()});
+    });
+    connect(&view_, &ViewState::cursorMoved, this, &ChartView::onCursorMoved);
+    connect(&view_, &ViewState::zoomed, this, &ChartView::onZoomed);
+    connect(&view_, &ViewState::sizeChosen, viewport(), qOverload<>(&QWidget::update));
+    connect(&view_, &ViewState::companionsToggled, viewport(), qOverload<>(&QWidget::update));
+    connect(&view_, &ViewState::revealRequested, this, &ChartView::reveal);
+}
+
+void ChartView::setTool(Tool tool) {
+    if (tool == tool_) return;
+    tool_ = tool;
+    Q_EMIT toolChanged(tool);
+}
+
+const Chart& ChartView::shownChart() const {
+    const Chart* preview = gesture_ ? gesture_->preview() : nullptr;
+    return preview != nullptr ? *preview : document_.chart();
+}
+
+ViewScene ChartView::scene() const {
+    const Chart& chart = shownChart();
+    return {chart,
+            document_.report(),
+            colours_,
+            geometry_,
+            layout_,
+            QPoint(horizontalScrollBar()->value(), verticalScrollBar()->value()),
+            scale_,
+            font_,
+            chart.findSize(view_.size().toStdString()),
+            view_.cursor(),
+            view_.selection(),
+            view_.hasSelection(),
+            hasFocus()};
+}
+
+int ChartView::stepPixels() const {
+    return std::max(1, static_cast<int>(std::lround(scale_)));
+}
+
+void ChartView::relayout() {
+    scale_ = devicePixelRatioF();
+    font_ = font();
+    font_.setPixelSize(std::max(6, static_cast<int>(std::lround(kText * scale_))));
+    const ViewScene before = scene();
+    const int cell = std::max(1, static_cast<int>(std::lround(view_.cellSize() * scale_)));
+    const Chart& chart = shownChart();
+    geometry_ = ChartGeometry(chart.width, std::max(1, chart.height()), cell,
+                              {before.px(kBorder), before.px(kTopBorder)});
+    const QSize view(static_cast<int>(viewport()->width() * scale_),
+                     static_cast<int>(viewport()->height() * scale_));
+    const SideWidths sides = sideWidths(before);
+    const MarginSizes margins{sides.left, sides.right, footHeight(before, view.height() / 2)};
+    layout_ = layOut(view, geometry_.size(), margins, stepPixels());
+    horizontalScrollBar()->setPageStep(layout_.grid.width());
+    verticalScrollBar()->setPageStep(layout_.grid.height());
+    horizontalScrollBar()->setSingleStep(cell);
+    verticalScrollBar()->setSingleStep(cell);
+    horizontalScrollBar()->setRange(0, layout_.scrollRange.width());
+    verticalScrollBar()->setRange(0, layout_.scrollRange.height());
+    marks_.refresh(scene());
+    viewport()->update();
+}
+
+void ChartView::scrollTo(QPoint position) {
+    horizontalScrollBar()->setValue(position.x());
+    verticalScrollBar()->setValue(position.y());
+}
+
+void ChartView::reveal(Cell cell) {
+    const QPoint scrolled(horizontalScrollBar()->value(), verticalScrollBar()->value());
+    scrollTo(scrolledTo(layout_, scrolled, geometry_.rectOf(cell), geometry_.cell()));
+}
+
+void ChartView::zoomToFit() {
+    const ViewScene now = scene();
+    const MarginSizes margins{layout_.left.width(), layout_.right.width(), layout_.foot.height()};
+    const double width = viewport()->width() * scale_ - margins.left - margins.right;
+    const double height = viewport()->height() * scale_ - margins.foot;
+    const double across = (width - 2 * now.px(kBorder)) / geometry_.columns();
+    const double upward = (height - now.px(kBorder) - now.px(kTopBorder)) / geometry_.rows();
+    view_.zoomTo(static_cast<int>(std::floor(std::min(across, upward) / scale_)));
+}
+
+void ChartView::updateDevice(const QRect& device) {
+    const QRectF logical(device.x() / scale_, device.y() / scale_, device.width() / scale_,
+                         device.height() / scale_);
+    viewport()->update(logical.toAlignedRect());
+}
+
+QRect ChartView::areaInView(const CellArea& area) const {
+    return geometry_.rectOf(area).translated(scene().origin());
+}
+
+// The row across the whole view, its number included.
+void ChartView::updateRow(int row, int reach) {
+    const QRect cells = areaInView({row, row, 1, geometry_.columns()});
+    updateDevice(cells.adjusted(0, -reach, 0, reach) & layout_.grid);
+    const int text = 2 * stepPixels() + font_.pixelSize() / 2;
+    const QRect around(layout_.left.left(), cells.center().y() - text, layout_.foot.width(),
+                       2 * text);
+    updateDevice(around & layout_.left);
+    updateDevice(around & layout_.right);
+}
+
+void ChartView::onChanged(const ChartChange& change) {
+    if (change.frame) {
+        relayout();
+        return;
+    }
+    for (const int row : change.rows) updateRow(row, 0);
+    const ViewScene now = scene();
+    for (const int row : marks_.refresh(now)) updateRow(row, overlayReach(now));
+}
+
+void ChartView::onCursorMoved() {
+    const ViewScene now = scene();
+    const int reach = overlayReach(now) + 1;
+    for (const CellArea& area :
+         {asArea(shownCursor_), asArea(now.cursor), shownSelection_, now.selection}) {
+        updateDevice(areaInView(area).adjusted(-reach, -reach, reach, reach) & layout_.grid);
+    }
+    if (shownCursor_.row != now.cursor.row) {
+        updateDevice(layout_.left);
+        updateDevice(layout_.right);
+    }
+    if (shownCursor_.column != now.cursor.column) updateDevice(footLayout(now).numbers);
+    shownCursor_ = now.cursor;
+    shownSelection_ = now.selection;
+    if (!gesture_) reveal(now.cursor);
+}
+
+void ChartView::onZoomed() {
+    const ViewScene before = scene();
+    const QPoint anchor = zoomAnchor_.value_or(before.layout.grid.center());
+    zoomAnchor_.reset();
+    const double cell = geometry_.cell();
+    const QPoint sheet = anchor - before.origin() - geometry_.cells().topLeft();
+    relayout();
+    const QPointF wanted = QPointF(sheet) * (geometry_.cell() / cell) + geometry_.cells().topLeft();
+    scrollTo(layout_.grid.topLeft() + wanted.toPoint() - anchor);
+}
+
+void ChartView::scrollContentsBy(int dx, int dy) {
+    const int step = stepPixels();
+    const bool exact = std::abs(scale_ - step) < 1e-9 && dx % step == 0 && dy % step == 0;
+    if (!exact) {
+        viewport()->update();
+    } else {
+        const auto logical = [step](const QRect& device) {
+            return QRect(device.topLeft() / step, device.size() / step);
+        };
+        viewport()->scroll(dx / step, dy / step, logical(layout_.grid));
+        if (dy != 0) {
+            viewport()->scroll(0, dy / step, logical(layout_.right));
+            updateDevice(layout_.left);
+        }
+        if (dx != 0) updateDevice(layout_.foot);
+    }
+    marks_.refresh(scene());
+}
+
+void ChartView::paintEvent(QPaintEvent* event) {
+    if (devicePixelRatioF() != scale_) {
+        // Moved to a screen of another density; laying out now would paint within painting.
+        QMetaObject::invokeMethod(
+            this, [this] { relayout(); }, Qt::QueuedConnection);
+    }
+    QPainter painter(viewport());
+    painter.scale(1 / scale_, 1 / scale_);
+    const ViewScene now = scene();
+    for (const QRect& rect : event->region()) {
+        const QRectF device(rect.x() * scale_, rect.y() * scale_, rect.width() * scale_,
+                            rect.height() * scale_);
+        renderer_.paint(painter, now, device.toAlignedRect());
+    }
+}
+
+void ChartView::resizeEvent(QResizeEvent*) {
+    relayout();
+}
+
+void ChartView::changeEvent(QEvent* event) {
+    QAbstractScrollArea::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) colours_ = coloursFor(palette());
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) relayout();
+}
+
+void ChartView::focusInEvent(QFocusEvent* event) {
+    QAbstractScrollArea::focusInEvent(event);
+    updateDevice(layout_.grid);
+}
+
+void ChartView::focusOutEvent(QFocusEvent* event) {
+    QAbstractScrollArea::focusOutEvent(event);
+    updateDevice(layout_.grid);
+}
+
+std::optional<Cell> ChartView::cellAt(QPoint point) const {
+    const QPoint device = toDevice(point);
+    if (!layout_.grid.contains(device)) return std::nullopt;
+    return geometry_.cellAt(device - scene().origin());
+}
+
+QRect ChartView::cellRect(Cell cell) const {
+    const QRect device = areaInView(asArea(cell));
+    return QRectF(device.x() / scale_, device.y() / scale_, device.width() / scale_,
+                  device.height() / scale_)
+        .toRect();
+}
+
+}  // namespace lacewright::app

@@ -1,0 +1,131 @@
+#include "app/canvas/foot_painter.h"
+
+#include <QFontMetrics>
+#include <QPainter>
+#include <algorithm>
+
+#include "app/canvas/foot_layout.h"
+#include "app/canvas/number_steps.h"
+
+namespace lacewright::app {
+namespace {
+
+// Device-independent pixels.
+constexpr double kChosenLine = 2.6;
+constexpr double kQuietLine = 1.4;
+constexpr double kMark = 8;  // half the height of the start mark, and the end bar
+constexpr double kLowestLabelledLane = 13;
+
+void paintColumnNumbers(QPainter& painter, const ViewScene& scene, const FootLayout& foot) {
+    const QFontMetrics metrics(scene.font);
+    const int widest = metrics.horizontalAdvance(QString::number(scene.chart.width));
+    const int step = numberStep(scene.geometry.cell(), widest + scene.px(3));
+    const QRect shown(scene.layout.grid.left() - scene.origin().x(), scene.geometry.cells().top(),
+                      scene.layout.grid.width(), 1);
+    const std::optional<CellArea> area = scene.geometry.cellsIn(shown);
+    if (!area) return;
+    for (int column = area->right; column <= area->left; ++column) {
+        if (!isNumbered(column, step)) continue;
+        const bool current = column == scene.cursor.column;
+        QFont font = scene.font;
+        font.setBold(current);
+        painter.setFont(font);
+        painter.setPen(current ? scene.colours.text : scene.colours.textQuiet);
+        const int middle = scene.geometry.leftOf(column) + scene.geometry.cell() / 2;
+        const int half = std::max(widest, scene.geometry.cell());
+        painter.drawText(QRect(middle + scene.origin().x() - half, foot.numbers.top(), 2 * half,
+                               foot.numbers.height()),
+                         Qt::AlignCenter, QString::number(column));
+    }
+}
+
+// A letter under a wedge that points at the column.
+void paintPoint(QPainter& painter, const ViewScene& scene, const FootLayout& foot,
+                const Point& point) {
+    const int x =
+        scene.geometry.leftOf(point.column) + scene.geometry.cell() / 2 + scene.origin().x();
+    const int top = foot.points.top();
+    const int half = scene.px(4);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(scene.colours.text);
+    painter.drawPolygon(
+        QPolygonF({QPointF(x, top), QPointF(x + half, top + half), QPointF(x - half, top + half)}));
+    painter.setRenderHint(QPainter::Antialiasing, false);
+    QFont bold = scene.font;
+    bold.setBold(true);
+    painter.setFont(bold);
+    painter.setPen(scene.colours.text);
+    const int reach = scene.px(40);
+    painter.drawText(QRect(x - reach, top + half, 2 * reach, foot.points.height() - half),
+                     Qt::AlignCenter, QString::fromStdString(point.name));
+}
+
+QString laneLabel(const ViewScene& scene, const Size& size) {
+    QString label = QString::fromStdString(size.name);
+    if (size.stitches) label += QObject::tr("  %1 sts").arg(*size.stitches);
+    for (const Repeat& repeat : scene.chart.repeats) {
+        const auto found = size.times.find(repeat.name);
+        if (found == size.times.end()) continue;
+        label +=
+            QStringLiteral("  %1 × %2").arg(QString::fromStdString(repeat.name)).arg(found->second);
+    }
+    return label;
+}
+
+// The name lies on the line where the line can be seen, on a ground of its own.
+void paintLaneLabel(QPainter& painter, const ViewScene& scene, const QRect& lane,
+                    const SpanOfSize& span, const Size& size, bool chosen) {
+    if (lane.height() < scene.px(kLowestLabelledLane)) return;
+    QFont font = scene.font;
+    font.setBold(chosen);
+    const QFontMetrics metrics(font);
+    const QString label = laneLabel(scene, size);
+    const int width = metrics.horizontalAdvance(label) + scene.px(10);
+    const QRect& foot = scene.layout.foot;
+    const int from = std::clamp(span.end, scene.layout.grid.left(), scene.layout.grid.right());
+    const int to = std::clamp(span.start, scene.layout.grid.left(), scene.layout.grid.right());
+    const int x = std::clamp((from + to - width) / 2, foot.left(),
+                             std::max(foot.left(), foot.right() - width));
+    const QRect place(x, lane.top(), width, lane.height());
+    painter.fillRect(place.adjusted(0, scene.px(2), 0, -scene.px(2)), scene.colours.margin);
+    painter.setFont(font);
+    painter.setPen(chosen ? scene.colours.text : scene.colours.textQuiet);
+    painter.drawText(place, Qt::AlignCenter, label);
+}
+
+// From the start mark, an arrow head in the direction of a right-side row, to the bar at the end.
+void paintLane(QPainter& painter, const ViewScene& scene, const QRect& lane, const Size& size) {
+    const bool chosen = &size == scene.chosen;
+    const QColor& colour = chosen ? scene.colours.size : scene.colours.textQuiet;
+    const SpanOfSize span = spanOf(scene, size.reach);
+    const int line = scene.px(chosen ? kChosenLine : kQuietLine);
+    const int middle = lane.center().y();
+    const int half = std::min(scene.px(kMark), lane.height()) / 2;
+    painter.fillRect(span.end, middle - line / 2, span.start - span.end, line, colour);
+    painter.fillRect(span.end, middle - half, line, 2 * half + 1, colour);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(colour);
+    const QPointF tip(span.start - 1.6 * half, middle + 0.5);
+    painter.drawPolygon(QPolygonF(
+        {tip, QPointF(span.start, middle - half), QPointF(span.start, middle + half + 1)}));
+    painter.setRenderHint(QPainter::Antialiasing, false);
+    paintLaneLabel(painter, scene, lane, span, size, chosen);
+}
+
+}  // namespace
+
+void paintFoot(QPainter& painter, const ViewScene& scene) {
+    const FootLayout foot = footLayout(scene);
+    painter.save();
+    painter.setClipRect(scene.layout.foot, Qt::IntersectClip);
+    paintColumnNumbers(painter, scene, foot);
+    for (const Point& point : scene.chart.points) paintPoint(painter, scene, foot, point);
+    for (int i = 0; i < foot.lanes; ++i) {
+        paintLane(painter, scene, foot.lane(i), scene.chart.sizes[static_cast<std::size_t>(i)]);
+    }
+    painter.restore();
+}
+
+}  // namespace lacewright::app

@@ -1,0 +1,29 @@
+#pragma once
+
+#include <QRect>
+
+#include "app/canvas/overview.h"
+#include "app/canvas/tile_cache.h"
+
+class QPainter;
+
+namespace lacewright::app {
+
+// Paints any part of the view, and owns the pictures needed for that.
+class Renderer {
+ public:
+    // Paints all that lies within `exposed` and nothing beyond. Device pixels of the view.
+    void paint(QPainter& painter, const ViewScene& scene, const QRect& exposed);
+
+    // Cells painted since the renderer was made, to prove that repaints stay small.
+    long long paintedCells() const { return paintedCells_; }
+
+ private:
+    void paintGrid(QPainter& painter, const ViewScene& scene, const QRect& exposed);
+
+    TileCache tiles_;
+    Overview overview_;
+    long long paintedCells_ = 0;
+};
+
+}  // namespace lacewright::app
