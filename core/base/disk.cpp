@@ -14,7 +14,9 @@
 namespace lacewright {
 namespace {
 
-std::string reason() { return std::strerror(errno); }
+std::string reason() {
+    return std::strerror(errno);
+}
 
 // Closes a file descriptor when it goes out of scope.
 class Descriptor {
@@ -63,7 +65,14 @@ Result<std::string> readFile(const std::string& path, std::size_t limit) {
     if (::fstat(file.get(), &info) == 0 && S_ISDIR(info.st_mode)) {
         return Error{ErrorCode::Unreadable, "This is a folder; a file was expected.", path};
     }
+    const auto tooLarge = [&] {
+        return Error{ErrorCode::OutOfRange,
+                     "The file is larger than the " + std::to_string(limit >> 20U) +
+                         " MiB that are read at most.",
+                     path};
+    };
     std::string bytes;
+    if (info.st_size > 0 && static_cast<std::size_t>(info.st_size) > limit) return tooLarge();
     if (info.st_size > 0) bytes.reserve(static_cast<std::size_t>(info.st_size) + 1);
     std::vector<char> buffer(1U << 16U);
     for (;;) {
@@ -74,18 +83,14 @@ Result<std::string> readFile(const std::string& path, std::size_t limit) {
         }
         if (got == 0) return bytes;
         bytes.append(buffer.data(), static_cast<std::size_t>(got));
-        if (bytes.size() > limit) {
-            return Error{ErrorCode::OutOfRange,
-                         "The file is larger than the " + std::to_string(limit >> 20U) +
-                             " MiB that are read at most.",
-                         path};
-        }
+        if (bytes.size() > limit) return tooLarge();
     }
 }
 
 Outcome writeFile(const std::string& path, std::string_view bytes) {
     const auto complain = [&path](const std::string& what) {
-        return Error{ErrorCode::Unwritable, "The file cannot be " + what + ": " + reason() + ".", path};
+        return Error{ErrorCode::Unwritable, "The file cannot be " + what + ": " + reason() + ".",
+                     path};
     };
     const std::string target = throughLinks(path);
     std::string temporary = target + ".XXXXXX";

@@ -36,8 +36,8 @@ namespace {
 
 template <class T>
 const T* findNamed(const std::vector<T>& list, std::string_view name) {
-    const auto found = std::find_if(list.begin(), list.end(),
-                                    [name](const T& item) { return item.name == name; });
+    const auto found =
+        std::find_if(list.begin(), list.end(), [name](const T& item) { return item.name == name; });
     return found == list.end() ? nullptr : &*found;
 }
 
@@ -52,15 +52,21 @@ bool sameStitches(const StitchCataloguePtr& a, const StitchCataloguePtr& b) {
 }
 
 auto frameOf(const Chart& c) {
-    return std::tie(c.name, c.notes, c.source, c.worked, c.firstSide, c.uncharted, c.castOn, c.gauge,
-                    c.width, c.repeats, c.rowRepeat, c.points, c.sizes, c.extras);
+    return std::tie(c.name, c.notes, c.source, c.worked, c.firstSide, c.uncharted, c.castOn,
+                    c.gauge, c.width, c.repeats, c.rowRepeat, c.points, c.sizes, c.extras);
 }
 
 }  // namespace
 
-const Repeat* Chart::findRepeat(std::string_view wanted) const { return findNamed(repeats, wanted); }
-const Size* Chart::findSize(std::string_view wanted) const { return findNamed(sizes, wanted); }
-const Point* Chart::findPoint(std::string_view wanted) const { return findNamed(points, wanted); }
+const Repeat* Chart::findRepeat(std::string_view wanted) const {
+    return findNamed(repeats, wanted);
+}
+const Size* Chart::findSize(std::string_view wanted) const {
+    return findNamed(sizes, wanted);
+}
+const Point* Chart::findPoint(std::string_view wanted) const {
+    return findNamed(points, wanted);
+}
 
 const Point* Chart::pointAt(int column) const {
     const auto found = std::find_if(points.begin(), points.end(),

@@ -204,8 +204,8 @@ std::optional<Error> frameProblem(const Chart& chart) {
     if (auto problem = namesProblem(chart.points, kMaxPoints, "point")) return problem;
     if (auto problem = firstProblem(chart.repeats, chart, repeatProblem)) return problem;
     if (auto problem = overlapProblem(chart)) return problem;
-    if (auto problem = firstProblem(chart.points, chart, pointProblem)) return problem;
     if (auto problem = firstProblem(chart.sizes, chart, sizeProblem)) return problem;
+    if (auto problem = firstProblem(chart.points, chart, pointProblem)) return problem;
     const auto& rowRepeat = chart.rowRepeat;
     if (rowRepeat && !isSpan(rowRepeat->firstRow, rowRepeat->lastRow, 0, chart.height() - 1)) {
         return outOfRange("The row repeat must cover rows of the chart, from its first upward.");

@@ -7,8 +7,9 @@ namespace lacewright {
 RowList::RowList(const std::vector<RowPtr>& rows) : size_(rows.size()) {
     for (std::size_t start = 0; start < rows.size(); start += kBlock) {
         const std::size_t end = start + kBlock < rows.size() ? start + kBlock : rows.size();
-        blocks_.push_back(std::make_shared<const Block>(rows.begin() + static_cast<std::ptrdiff_t>(start),
-                                                        rows.begin() + static_cast<std::ptrdiff_t>(end)));
+        blocks_.push_back(
+            std::make_shared<const Block>(rows.begin() + static_cast<std::ptrdiff_t>(start),
+                                          rows.begin() + static_cast<std::ptrdiff_t>(end)));
     }
 }
 

@@ -133,10 +133,12 @@ Choice byStackAlone(const Course& course) {
 // The best place to cut a circle. Of equal cuts the one with the fewest pairs over the repeat's
 // edge.
 Choice bestOnRing(const Course& course) {
-    const auto [low, high] = std::minmax_element(course.sums.begin(), course.sums.end());
+    const auto [lowest, highest] = std::minmax_element(course.sums.begin(), course.sums.end());
+    const int low = std::min(*lowest - course.many(), 0);
+    const int high = std::max(*highest + course.many(), 0);
+    if (!affordable(course, high - low + 1)) return byStackAlone(course);
     Choice best;
-    for (int cut = std::min(*low - course.many(), 0); cut <= std::max(*high + course.many(), 0);
-         ++cut) {
+    for (int cut = low; cut <= high; ++cut) {
         Choice choice = LeaveOut(course, cut).best();
         if (choice.cost > best.cost) continue;
         const bool tie = choice.cost == best.cost;

@@ -1,4 +1,8 @@
 target_sources(core_tests PRIVATE
     core/chart/edits_cells_test.cpp
     core/chart/edits_grid_test.cpp
+    core/chart/edits_random_test.cpp
+    core/chart/edits_repeats_test.cpp
+    core/chart/edits_sizes_test.cpp
+    core/chart/frame_problem_test.cpp
     core/chart/row_test.cpp)
