@@ -29,14 +29,18 @@ enum class Uncharted : std::uint8_t {
     Knit
 };
 
-inline constexpr int kMaxWidth = 4000;          // columns
-inline constexpr int kMaxRows = 4000;           // charted rows
-inline constexpr int kMaxCells = 4'000'000;     // columns x rows
-inline constexpr int kMaxRepeats = 64;          // in one chart
+inline constexpr int kMaxWidth = 4000;       // columns
+inline constexpr int kMaxRows = 4000;        // charted rows
+inline constexpr int kMaxCells = 4'000'000;  // columns x rows
+inline constexpr int kMaxRepeats = 64;       // in one chart
 inline constexpr int kMaxSizes = 64;
 inline constexpr int kMaxPoints = 256;
-inline constexpr int kMaxTimes = 100'000;       // how often a repeat may be worked across
-inline constexpr int kMaxTextLength = 20'000;   // characters in any one text
+inline constexpr int kMaxTimes = 100'000;         // how often a repeat may be worked across
+inline constexpr int kMaxNeedle = 100'000'000;    // stitches on a needle
+inline constexpr int kMaxGauge = 1000;            // stitches or rows over 10 cm
+inline constexpr int kMaxSubstitutions = 10'000;  // of one size
+inline constexpr int kMaxOwnStitches = 1000;      // stitches that a chart defines itself
+inline constexpr int kMaxTextLength = 20'000;     // characters in any one text
 
 // A shift of a repeat's edges on one row, in columns, positive to the left.
 struct Jog {
@@ -56,11 +60,11 @@ struct Box {
 
 // A box of columns over a span of rows, worked n times across.
 struct Repeat {
-    std::string name;  // "A", "B" ...: what sizes and findings call it
-    int right = 1;     // column of its right edge
-    int left = 1;      // column of its left edge, >= right
-    int firstRow = 0;  // row index, bottom
-    int lastRow = 0;   // row index, top, inclusive
+    std::string name;         // "A", "B" ...: what sizes and findings call it
+    int right = 1;            // column of its right edge
+    int left = 1;             // column of its left edge, >= right
+    int firstRow = 0;         // row index, bottom
+    int lastRow = 0;          // row index, top, inclusive
     std::map<int, Jog> jogs;  // by row index
     Extras extras;
 
@@ -106,8 +110,8 @@ struct ReachChange {
 // Which edge of a size: its start is at the right, its end at the left.
 enum class Edge : std::uint8_t { Start, End };
 
-// A cell that one size works differently, because its edge parts the drawn stitch from its companion.
-// Of the times the size works the cell, only the one nearest that edge is replaced.
+// A cell that one size works differently, because its edge parts the drawn stitch from its
+// companion. Of the times the size works the cell, only the one nearest that edge is replaced.
 struct Substitution {
     int row = 0;  // row index
     int column = 1;
@@ -168,7 +172,9 @@ struct Chart {
     int height() const { return static_cast<int>(rows.size()); }
     const Row& row(int index) const { return *rows[static_cast<std::size_t>(index)]; }
     // Requires: 0 <= index < height().
-    int rowNumber(int index) const { return uncharted == Uncharted::None ? index + 1 : 2 * index + 1; }
+    int rowNumber(int index) const {
+        return uncharted == Uncharted::None ? index + 1 : 2 * index + 1;
+    }
     // The charted row with this number, if it is charted.
     std::optional<int> indexOfRowNumber(int number) const;
     Side sideOf(int index) const;

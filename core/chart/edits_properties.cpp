@@ -26,6 +26,11 @@ Result<Chart> setProperties(const Chart& chart, const ChartProperties& propertie
 }
 
 Result<Chart> defineStitch(const Chart& chart, Stitch stitch) {
+    const std::size_t own = chart.stitches->size() - builtInStitches()->size();
+    if (own >= static_cast<std::size_t>(kMaxOwnStitches)) {
+        return refusal("A chart defines at most " + std::to_string(kMaxOwnStitches) +
+                       " stitches of its own.");
+    }
     auto grown = chart.stitches->with(std::move(stitch));
     if (!grown) return grown.error();
     Chart changed = chart;

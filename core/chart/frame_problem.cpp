@@ -11,9 +11,6 @@ namespace {
 
 using Problem = std::optional<Error>;
 
-constexpr double kMaxGauge = 1000;  // stitches or rows over 10 cm
-constexpr int kMaxLoopsOnNeedle = 10'000'000;
-
 bool within(std::int64_t value, std::int64_t low, std::int64_t high) {
     return value >= low && value <= high;
 }
@@ -147,8 +144,12 @@ Problem sizeProblem(const Size& size, const Chart& chart) {
                               std::to_string(kMaxTimes) + " times.");
         }
     }
-    if (size.stitches && !within(*size.stitches, 0, kMaxLoopsOnNeedle)) {
+    if (size.stitches && !within(*size.stitches, 0, kMaxNeedle)) {
         return outOfRange(name + " cannot have " + std::to_string(*size.stitches) + " stitches.");
+    }
+    if (size.substitutions.size() > static_cast<std::size_t>(kMaxSubstitutions)) {
+        return outOfRange(name + " replaces more than " + std::to_string(kMaxSubstitutions) +
+                          " stitches.");
     }
     for (const Substitution& substitution : size.substitutions) {
         if (auto problem = substitutionProblem(substitution, name, chart)) return problem;
@@ -160,15 +161,31 @@ Problem propertyProblem(const Chart& chart) {
     if (auto problem = textProblem(chart.name, "The name of the chart")) return problem;
     if (auto problem = textProblem(chart.notes, "The text of the notes")) return problem;
     if (auto problem = textProblem(chart.source, "The source of the chart")) return problem;
-    if (chart.castOn && (!within(chart.castOn->multiple, 0, kMaxLoopsOnNeedle) ||
-                         !within(chart.castOn->plus, 0, kMaxLoopsOnNeedle))) {
-        return outOfRange("The cast-on must be a multiple and a number that are not negative.");
+    if (chart.castOn) {
+        const auto& [multiple, plus, extras] = *chart.castOn;
+        // "A multiple of 6 minus 1" is a multiple of 6 plus -1.
+        const int least = multiple == 0 ? 0 : -kMaxNeedle;
+        if (!within(multiple, 0, kMaxNeedle) || !within(plus, least, kMaxNeedle)) {
+            return outOfRange("The cast-on cannot be a multiple of " + std::to_string(multiple) +
+                              " plus " + std::to_string(plus) + ".");
+        }
     }
     for (const double perTen : {chart.gauge.stitches, chart.gauge.rows}) {
         if (std::isfinite(perTen) && perTen >= 0 && perTen <= kMaxGauge) continue;
-        return outOfRange("The gauge must lie between 0 and 1000 over 10 cm.");
+        return outOfRange("The gauge must lie between 0 and " + std::to_string(kMaxGauge) +
+                          " over 10 cm.");
     }
     return {};
+}
+
+Problem rowRepeatProblem(const Chart& chart) {
+    const auto& repeat = chart.rowRepeat;
+    if (!repeat) return {};
+    if (!isSpan(repeat->firstRow, repeat->lastRow, 0, chart.height() - 1)) {
+        return outOfRange("The row repeat must cover rows of the chart, from its first upward.");
+    }
+    if (within(repeat->grows, -kMaxNeedle, kMaxNeedle)) return {};
+    return outOfRange("The row repeat cannot grow by " + std::to_string(repeat->grows) + ".");
 }
 
 Problem pointProblem(const Point& point, const Chart& chart) {
@@ -206,11 +223,7 @@ std::optional<Error> frameProblem(const Chart& chart) {
     if (auto problem = overlapProblem(chart)) return problem;
     if (auto problem = firstProblem(chart.sizes, chart, sizeProblem)) return problem;
     if (auto problem = firstProblem(chart.points, chart, pointProblem)) return problem;
-    const auto& rowRepeat = chart.rowRepeat;
-    if (rowRepeat && !isSpan(rowRepeat->firstRow, rowRepeat->lastRow, 0, chart.height() - 1)) {
-        return outOfRange("The row repeat must cover rows of the chart, from its first upward.");
-    }
-    return {};
+    return rowRepeatProblem(chart);
 }
 
 }  // namespace lacewright

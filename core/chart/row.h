@@ -33,13 +33,14 @@ Tally tallyOf(std::span<const StitchIndex> cells, const StitchCatalogue& stitche
 
 // What a row holds besides plain stitches; found once, when the row is built.
 struct RowTraits {
-    bool hasWide = false;        // a stitch spanning more than one cell
-    bool hasBroken = false;      // a wide stitch without all its cells, or a covered cell without stitch
-    bool hasUnknown = false;     // a stitch of kind Unknown
+    bool hasWide = false;  // a stitch spanning more than one cell
+    bool hasBroken =
+        false;  // a wide stitch without all its cells, or a covered cell without stitch
+    bool hasUnknown = false;  // a stitch of kind Unknown
     bool hasBindOff = false;
     bool hasNoStitch = false;
-    bool hasYarnOver = false;    // any stitch of kind YarnOver
-    bool hasShaping = false;     // any stitch whose takes and makes differ
+    bool hasYarnOver = false;  // any stitch of kind YarnOver
+    bool hasShaping = false;   // any stitch whose takes and makes differ
     bool operator==(const RowTraits&) const = default;
 };
 

@@ -3,6 +3,7 @@
 #include <unordered_map>
 
 #include "core/base/text.h"
+#include "core/chart/edits.h"
 #include "core/file/chart_text.h"
 #include "core/file/fields.h"
 #include "core/file/file_limits.h"
@@ -216,7 +217,12 @@ Result<Chart> readChart(std::string_view text, std::string_view fileName) {
         document = parseJson(text);
         checkFormat(document);
         bringUpToDate(document, kVersionSteps);
-        return chartFrom(document);
+        Chart chart = chartFrom(document);
+        // What is wrong between members that are each right by themselves.
+        if (const auto problem = frameProblem(chart)) {
+            return Error{ErrorCode::Malformed, problem->message, std::string(fileName)};
+        }
+        return chart;
     } catch (const Refusal& refusal) {
         const bool parsed = refusal.value != nullptr;
         const std::string path = parsed ? jsonPathOf(document, *refusal.value) : refusal.path;

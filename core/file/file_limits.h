@@ -14,11 +14,8 @@ inline constexpr std::size_t kMaxNesting = 32;        // objects and lists withi
 inline constexpr std::size_t kMaxValues = 2'000'000;  // JSON values in one file
 inline constexpr std::size_t kMaxMembers = 256;       // of one object
 inline constexpr std::size_t kMaxRowText =
-    300'000;  // characters of one row: every id at its longest
-inline constexpr std::size_t kMaxOwnStitches = 1000;      // stitches that a chart defines itself
-inline constexpr std::size_t kMaxStrokes = 200;           // pen movements of one glyph
-inline constexpr std::size_t kMaxSubstitutions = 10'000;  // of one size
-inline constexpr int kMaxCount = 100'000'000;             // stitches on a needle
-inline constexpr int kMaxGauge = 1000;                    // stitches or rows over 10 cm
+    300'000;                                     // characters of one row: every id at its longest
+inline constexpr std::size_t kMaxStrokes = 200;  // pen movements of one glyph
+inline constexpr int kMaxCount = kMaxNeedle;
 
 }  // namespace lacewright

@@ -159,7 +159,7 @@ TEST(SetProperties, RoundTripAndRightSideInTheRound) {
     ChartProperties properties = propertiesOf(chart);
     EXPECT_EQ(*setProperties(chart, properties), chart);
     properties.name = "Fern";
-    properties.castOn = CastOn{6, 2, {}};
+    properties.castOn = CastOn{6, -1, {}};
     properties.firstSide = Side::Wrong;
     const auto flat = setProperties(chart, properties);
     ASSERT_TRUE(flat);
@@ -183,7 +183,11 @@ TEST(SetProperties, RefusesWhatNoChartCanHave) {
     EXPECT_EQ(refusalOf([](auto& p) {
                   p.castOn = CastOn{-1, 0, {}};
               }),
-              "The cast-on must be a multiple and a number that are not negative.");
+              "The cast-on cannot be a multiple of -1 plus 0.");
+    EXPECT_EQ(refusalOf([](auto& p) {
+                  p.castOn = CastOn{0, -1, {}};
+              }),
+              "The cast-on cannot be a multiple of 0 plus -1.");
     EXPECT_EQ(refusalOf([](auto& p) { p.gauge.rows = -2; }),
               "The gauge must lie between 0 and 1000 over 10 cm.");
 }
@@ -202,6 +206,26 @@ TEST(DefineStitch, AddsAStitchAndKeepsTheRows) {
     EXPECT_FALSE(drawStitch(chart, 0, 1, *index));
     EXPECT_EQ(defineStitch(*edited, stitch).error().message,
               "A stitch named \"fancy\" exists already.");
+}
+
+TEST(DefineStitch, StopsAtAsManyAsAFileMayHold) {
+    Chart chart = blankChart(1, 1);
+    std::vector<Stitch> all;
+    for (std::size_t i = 1; i <= builtInStitches()->size(); ++i) {
+        all.push_back((*builtInStitches())[static_cast<StitchIndex>(i)]);
+    }
+    Stitch stitch;
+    for (int i = 1; i < kMaxOwnStitches; ++i) {
+        stitch.id = "own" + std::to_string(i);
+        all.push_back(stitch);
+    }
+    chart.stitches = std::make_shared<StitchCatalogue>(all);
+    stitch.id = "last";
+    const auto last = defineStitch(chart, stitch);
+    ASSERT_TRUE(last);
+    stitch.id = "oneMore";
+    EXPECT_EQ(defineStitch(*last, stitch).error().message,
+              "A chart defines at most 1000 stitches of its own.");
 }
 
 }  // namespace

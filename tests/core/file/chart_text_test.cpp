@@ -49,7 +49,7 @@ TEST(ChartText, ReadsASize) {
     expected.times = {{"A", 6}};
     expected.stitches = 40;
     expected.changes = {{1, 1, {2, 10}, {{"by", "\"hand\""}}}};
-    expected.substitutions = {{0, 4, Edge::Start, "k", {{"why", "\"edge\""}}},
+    expected.substitutions = {{0, 7, Edge::Start, "k", {{"why", "\"edge\""}}},
                               {2, 9, Edge::End, "odd", {}}};
     expected.extras = {{"bust", "86"}};
     EXPECT_EQ(chart.sizes[0], expected);
@@ -221,6 +221,16 @@ TEST(ChartText, SharesRowsThatReadAlike) {
     const Chart chart = chartIn(fileWith(R"("rows": ["k*2", "yo k", "k*2"])"));
     EXPECT_EQ(chart.rows[0], chart.rows[2]);
     EXPECT_NE(chart.rows[0], chart.rows[1]);
+}
+
+TEST(ChartText, RefusesMembersThatContradictEachOther) {
+    const auto read = readChart(
+        R"({"format": "lacewright-chart", "version": 1, "rows": ["k*6"], "repeats": [
+            {"name": "A", "right": 1, "left": 3, "firstRow": 1, "lastRow": 1},
+            {"name": "B", "right": 3, "left": 4, "firstRow": 1, "lastRow": 1}]})",
+        "fern.lacewright");
+    ASSERT_FALSE(read);
+    EXPECT_EQ(read.error().text(), "fern.lacewright: Repeats A and B overlap on row 1.");
 }
 
 }  // namespace
