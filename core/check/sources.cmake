@@ -1,4 +1,20 @@
 target_sources(core PRIVATE
     check/companions.cpp
     check/pairing.cpp
+    check/check.cpp
+    check/companions.cpp
+    check/pairing.cpp
+    check/fold.cpp
+    check/rules/balance.cpp
+    check/rules/boxes.cpp
+    check/rules/closing.cpp
+    check/rules/continuity.cpp
+    check/rules/edge_yarn_over.cpp
+    check/rules/geometry.cpp
+    check/rules/markers.cpp
+    check/rules/size_counts.cpp
+    check/rules/size_rows.cpp
+    check/rules/speech.cpp
+    check/sentences.cpp
+    check/survey.cpp
 )

@@ -218,7 +218,11 @@ void Needle::work(const RowForms& row, const Fit& fit) {
     for (const auto& [variable, form] : fit.solved) solved_.insert_or_assign(variable, form);
     for (const auto& [variable, least] : fit.raised) free_[variable] = least;
     for (const Variable variable : fit.freed) free_.emplace(variable, kSmallestCount);
-    loops_ = resolved(row.makes);
+    hold(row.makes);
+}
+
+void Needle::hold(const AffineForm& makes) {
+    loops_ = resolved(makes);
     for (const auto& term : loops_->terms()) free_.emplace(term.variable, kSmallestCount);
 }
 

@@ -69,11 +69,19 @@ class Needle {
     // from the row as written, its own counts free.
     void work(const RowForms& row, const Fit& fit);
 
+    // Puts other loops on the needle without working a row: what a row that fits makes.
+    void hold(const AffineForm& makes);
+
     // Unknown before the first row when there is no cast-on.
     const std::optional<AffineForm>& loops() const { return loops_; }
     std::int64_t smallest(Variable variable) const;
     // A form with every solved count filled in.
     AffineForm resolved(const AffineForm& form) const;
+
+    // The same counts are solved and free, whatever is on the needle.
+    bool sameCounts(const Needle& other) const {
+        return solved_ == other.solved_ && free_ == other.free_;
+    }
 
  private:
     friend class Solver;

@@ -1,0 +1,57 @@
+#include "core/check/fold.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace lacewright {
+namespace {
+
+bool isContinuity(const Finding& f) { return f.rule == "continuity" || f.rule == "cast-on"; }
+
+bool failsForSizes(const Finding& f) {
+    return !f.sizes.empty() && (isContinuity(f) || f.rule == "size-edge" || f.rule == "size-count");
+}
+
+bool concernsOnly(const Finding& inner, const Finding& outer) {
+    return outer.sizes.empty() || (!inner.sizes.empty() &&
+                                   std::includes(outer.sizes.begin(), outer.sizes.end(), inner.sizes.begin(),
+                                                 inner.sizes.end()));
+}
+
+// Moves what `follows` under the first finding that `causes`.
+template <class Causes, class Follows>
+void foldUnder(std::vector<Finding>& findings, Causes causes, Follows follows) {
+    const auto at = std::find_if(findings.begin(), findings.end(), causes);
+    if (at == findings.end()) return;
+    Finding cause = std::move(*at);
+    findings.erase(at);
+    const auto rest = std::stable_partition(findings.begin(), findings.end(),
+                                            [&](const Finding& f) { return !follows(f, cause); });
+    std::move(rest, findings.end(), std::back_inserter(cause.folded));
+    findings.erase(rest, findings.end());
+    findings.insert(findings.begin(), std::move(cause));
+}
+
+}  // namespace
+
+bool isCut(const Finding& f) { return f.severity == Severity::Fault && f.rule == "wide-stitch"; }
+
+void foldWithinRow(std::vector<Finding>& findings) {
+    foldUnder(
+        findings, [](const Finding& f) { return isContinuity(f) && f.severity == Severity::Fault && f.sizes.empty(); },
+        [](const Finding& f, const Finding&) { return failsForSizes(f); });
+    foldUnder(findings, isCut, [](const Finding& f, const Finding& cut) {
+        return f.severity == Severity::Fault && (isContinuity(f) || f.rule == "size-edge") && concernsOnly(f, cut);
+    });
+}
+
+bool sameCauseAsBelow(const Survey& survey, int row) {
+    if (row < 1) return false;
+    const Fit* lower = survey.misfit(row - 1);
+    const Fit* upper = survey.misfit(row);
+    if (lower == nullptr || upper == nullptr) return false;
+    const AffineForm sum = (lower->required - lower->available) + (upper->required - upper->available);
+    return sum == AffineForm();
+}
+
+}  // namespace lacewright

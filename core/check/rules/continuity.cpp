@@ -1,0 +1,33 @@
+#include "core/base/text.h"
+#include "core/check/rules/rules.h"
+#include "core/check/rules/speech.h"
+
+namespace lacewright {
+
+void checkContinuity(const Survey& survey, int row, std::vector<Finding>& findings) {
+    const Fit* fit = survey.fit(row);
+    if (fit == nullptr) return;
+    const Chart& chart = survey.chart();
+    const auto r = static_cast<std::size_t>(row);
+    if (fit->fits()) {
+        // It fits, but only from so many repeats on: worth knowing.
+        for (const auto& [variable, least] : fit->raised) {
+            findings.push_back(note("continuity", chart.rowNumber(row),
+                                    rowName(chart, row) + " needs " + variableName(chart, variable) +
+                                        " to be at least " + std::to_string(least) + "."));
+        }
+        return;
+    }
+    MisfitPlace place = placeOf(chart, row);
+    place.castOn = row == 0;
+    Finding finding;
+    finding.rule = row == 0 ? "cast-on" : "continuity";
+    finding.severity = Severity::Fault;
+    finding.row = chart.rowNumber(row);
+    finding.message = misfitSentence(place, survey.forms()[r].takes,
+                                     row == 0 ? fit->available : survey.forms()[r - 1].makes, *fit);
+    finding.columns = columnsOfDifference(survey, row, *fit);
+    findings.push_back(std::move(finding));
+}
+
+}  // namespace lacewright

@@ -1,0 +1,154 @@
+#include <algorithm>
+#include <cstdlib>
+#include <map>
+#include <tuple>
+
+#include "core/base/text.h"
+#include "core/check/companions.h"
+#include "core/check/rules/rules.h"
+#include "core/check/rules/speech.h"
+
+namespace lacewright {
+namespace {
+
+// Pairs that an edge between the columns `right` and `right + 1` parts, as drawn once across.
+std::vector<CompanionPair> partedAt(const Chart& chart, int row, int right) {
+    const Row& cells = chart.row(row);
+    if (right < 1 || right >= chart.width) return {};
+    const bool balanced = cells.total().net() == 0;
+    // In a balanced row as many pairs cross a gap as the columns right of it are out of balance.
+    if (balanced && cells.upTo(right).net() == 0) return {};
+    const Path across{{1, chart.width, Segment::Part::Plain, -1}};
+    std::vector<CompanionPair> parted;
+    for (const CompanionPair& pair : companionsOn(cells, across, *chart.stitches).pairs) {
+        if ((pair.increase <= right) != (pair.decrease <= right)) parted.push_back(pair);
+    }
+    return parted;
+}
+
+struct Parting {
+    Edge edge = Edge::Start;
+    int column = 1;  // the first or last column the size works
+    std::vector<CompanionPair> pairs;
+    auto key() const {
+        std::vector<std::pair<int, int>> columns;
+        for (const CompanionPair& p : pairs) columns.emplace_back(p.increase, p.decrease);
+        return std::tuple(edge, column, columns);
+    }
+};
+
+// A stitch that the size substitutes is no longer drawn there, so nothing is parted from it.
+bool substituted(const SizeSurvey& s, int row, Edge edge, const CompanionPair& pair) {
+    return std::any_of(s.size.substitutions.begin(), s.size.substitutions.end(), [&](const Substitution& sub) {
+        return sub.row == row && sub.edge == edge &&
+               (sub.column == pair.increase || sub.column == pair.decrease);
+    });
+}
+
+std::vector<Parting> partingsOf(const Chart& chart, const SizeSurvey& s, int row) {
+    const Reach& reach = s.paths.reach(row);
+    std::vector<Parting> partings;
+    for (const auto& [edge, column, right] : {std::tuple(Edge::Start, reach.start, reach.start - 1),
+                                              std::tuple(Edge::End, reach.end, reach.end)}) {
+        Parting parting{edge, column, partedAt(chart, row, right)};
+        const Edge side = edge;
+        std::erase_if(parting.pairs, [&](const CompanionPair& p) { return substituted(s, row, side, p); });
+        if (!parting.pairs.empty()) partings.push_back(std::move(parting));
+    }
+    return partings;
+}
+
+std::int64_t difference(const SizeSurvey& s, int row) {
+    const auto r = static_cast<std::size_t>(row);
+    return row == 0 ? 0 : s.counts[r].takes - s.counts[r - 1].makes;
+}
+
+std::string sizeWords(const std::vector<std::string>& sizes) {
+    return (sizes.size() == 1 ? "Size " : "Sizes ") + listing(sizes);
+}
+
+// "row 7 takes 1 more than row 6 leaves: 64 against 63 (S)"
+std::string countWords(const Survey& survey, int row, const std::vector<const SizeSurvey*>& sizes) {
+    const Chart& chart = survey.chart();
+    const auto r = static_cast<std::size_t>(row);
+    const std::int64_t by = difference(*sizes.front(), row);
+    const std::string name = lowerAscii(rowName(chart, row));
+    const std::string below = name.substr(0, name.find(' ') + 1) + std::to_string(chart.rowNumber(row) - 1);
+    std::vector<std::string> numbers;
+    for (const SizeSurvey* s : sizes) {
+        numbers.push_back(std::to_string(s->counts[r].takes) + " against " +
+                          std::to_string(s->counts[r - 1].makes) +
+                          (sizes.size() > 1 ? " (" + s->size.name + ")" : ""));
+    }
+    return name + " takes " + std::to_string(std::abs(by)) + (by > 0 ? " more" : " fewer") + " than " + below +
+           " leaves: " + join(numbers, ", ");
+}
+
+Finding sizeFinding(const Survey& survey, int row, const char* rule, Severity severity,
+                    const std::vector<const SizeSurvey*>& sizes) {
+    Finding finding;
+    finding.rule = rule;
+    finding.severity = severity;
+    finding.row = survey.chart().rowNumber(row);
+    for (const SizeSurvey* s : sizes) finding.sizes.push_back(s->size.name);
+    return finding;
+}
+
+Finding partingFinding(const Survey& survey, int row, const Parting& parting, bool miscounts,
+                       const std::vector<const SizeSurvey*>& sizes) {
+    Finding finding = sizeFinding(survey, row, "size-edge", miscounts ? Severity::Fault : Severity::Warning, sizes);
+    std::vector<std::string> pairs;
+    for (const CompanionPair& pair : parting.pairs) {
+        const bool outside = parting.edge == Edge::Start ? pair.increase < parting.column
+                                                         : pair.increase > parting.column;
+        const std::string increase = "the increase in column " + std::to_string(pair.increase);
+        const std::string decrease = "the decrease in column " + std::to_string(pair.decrease);
+        pairs.push_back(outside ? decrease + " without " + increase : increase + " without " + decrease);
+        finding.columns.push_back(outside ? pair.decrease : pair.increase);
+    }
+    std::sort(finding.columns.begin(), finding.columns.end());
+    finding.columns.erase(std::unique(finding.columns.begin(), finding.columns.end()), finding.columns.end());
+    finding.message = sizeWords(finding.sizes) + (finding.sizes.size() == 1 ? ", which " : ", which ") +
+                      (parting.edge == Edge::Start ? (finding.sizes.size() == 1 ? "begins" : "begin")
+                                                   : (finding.sizes.size() == 1 ? "ends" : "end")) +
+                      " at column " + std::to_string(parting.column) + ", would work " + listing(pairs);
+    if (miscounts) {
+        finding.message += ": " + countWords(survey, row, sizes);
+    } else {
+        finding.message += "; the count holds, but the stitches beside it move sideways";
+    }
+    finding.message += ".";
+    return finding;
+}
+
+}  // namespace
+
+void checkSizeRows(const Survey& survey, int row, std::vector<Finding>& findings) {
+    const Chart& chart = survey.chart();
+    using Group = std::vector<const SizeSurvey*>;
+    std::map<std::tuple<decltype(Parting().key()), bool>, std::pair<Parting, Group>> partings;
+    std::map<std::int64_t, Group> miscounts;
+    const bool shaped = chart.row(row).traits().hasShaping;
+    for (const SizeSurvey& s : survey.sizes()) {
+        const std::int64_t by = difference(s, row);
+        const auto parted = shaped ? partingsOf(chart, s, row) : std::vector<Parting>();
+        for (const Parting& parting : parted) {
+            auto& entry = partings[{parting.key(), by != 0}];
+            entry.first = parting;
+            entry.second.push_back(&s);
+        }
+        if (by != 0 && parted.empty()) miscounts[by].push_back(&s);
+    }
+    for (const auto& [key, entry] : partings) {
+        findings.push_back(partingFinding(survey, row, entry.first, std::get<bool>(key), entry.second));
+    }
+    for (const auto& [by, sizes] : miscounts) {
+        Finding finding = sizeFinding(survey, row, "continuity", Severity::Fault, sizes);
+        finding.message = sizeWords(finding.sizes) + ": " + countWords(survey, row, sizes) + ".";
+        const Reach& reach = sizes.front()->paths.reach(row);
+        finding.columns = {reach.start, reach.end};
+        findings.push_back(std::move(finding));
+    }
+}
+
+}  // namespace lacewright
