@@ -1,0 +1,147 @@
+# The rules of the house that a compiler does not know. Each is a function named rule_NAME that
+# appends one sentence per offence to `findings`; ROOT is the folder of the project.
+
+set(RULES qt_in_core room_arrows json_library silent_asserts modal_dialogs listed_sources
+    top_level)
+
+macro(complain sentence)
+    list(APPEND findings "${sentence}")
+    set(findings "${findings}" PARENT_SCOPE)
+endmacro()
+
+# The code of a file: comments removed, so that they may speak of anything.
+function(read_code file result)
+    file(READ ${ROOT}/${file} code)
+    string(REGEX REPLACE "//[^\n]*" "" code "${code}")
+    set(${result} "\n${code}" PARENT_SCOPE)
+endfunction()
+
+# C++ files below the folders, as paths from ROOT.
+function(sources_below result)
+    set(patterns)
+    foreach(folder ${ARGN})
+        list(APPEND patterns ${ROOT}/${folder}/*.cpp ${ROOT}/${folder}/*.h)
+    endforeach()
+    file(GLOB_RECURSE found RELATIVE ${ROOT} ${patterns})
+    set(${result} ${found} PARENT_SCOPE)
+endfunction()
+
+# core/ does without Qt.
+function(rule_qt_in_core)
+    sources_below(files core)
+    foreach(file ${files})
+        read_code(${file} code)
+        string(REGEX MATCH "[^A-Za-z0-9_](Q[A-Z][a-z][A-Za-z]*|Qt|Q_[A-Z]+)[^A-Za-z0-9_]" word
+            "${code}")
+        if(word)
+            complain("${file} speaks of Qt: ${CMAKE_MATCH_1}")
+        endif()
+    endforeach()
+endfunction()
+
+# Which rooms of core/ a room may include, besides those that these may include.
+set(arrows_base)
+set(arrows_stitch base)
+set(arrows_chart stitch)
+set(arrows_count chart)
+set(arrows_check count)
+set(arrows_plan count check)
+set(arrows_words count)
+set(arrows_file chart check)
+set(arrows_sheet count words)
+
+function(reachable_rooms room result)
+    set(all ${room})
+    foreach(next ${arrows_${room}})
+        reachable_rooms(${next} further)
+        list(APPEND all ${further})
+    endforeach()
+    set(${result} ${all} PARENT_SCOPE)
+endfunction()
+
+function(rule_room_arrows)
+    sources_below(files core)
+    foreach(file ${files})
+        string(REGEX MATCH "^core/([a-z]+)/" room ${file})
+        set(room "${CMAKE_MATCH_1}")
+        reachable_rooms("${room}" allowed)
+        read_code(${file} code)
+        string(REGEX MATCHALL "#include \"[^\"]+\"" includes "${code}")
+        foreach(include ${includes})
+            string(REGEX REPLACE "#include \"(.*)\"" "\\1" include "${include}")
+            string(REGEX MATCH "^core/([a-z]+)/" is_core "${include}")
+            if(NOT is_core OR NOT CMAKE_MATCH_1 IN_LIST allowed)
+                complain("${file} must not include ${include}")
+            endif()
+        endforeach()
+    endforeach()
+endfunction()
+
+# One room knows how the JSON library looks, and no header passes it on.
+function(rule_json_library)
+    sources_below(files core app)
+    foreach(file ${files})
+        read_code(${file} code)
+        if(code MATCHES "nlohmann" AND NOT file MATCHES "^core/file/[a-z_]+\\.cpp$")
+            complain("${file} must not use the JSON library")
+        endif()
+    endforeach()
+endfunction()
+
+# Qt's own test macros pass in silence inside a GoogleTest test.
+function(rule_silent_asserts)
+    sources_below(files tests)
+    foreach(file ${files})
+        read_code(${file} code)
+        string(REGEX MATCH "[^A-Za-z0-9_](QVERIFY|QCOMPARE|QTRY_|QFAIL|QEXPECT_FAIL)" found "${code}")
+        if(found)
+            complain("${file} uses ${CMAKE_MATCH_1}, which a test here does not notice")
+        endif()
+    endforeach()
+endfunction()
+
+# Questions to the person go through UserPrompts, so that tests can answer them.
+function(rule_modal_dialogs)
+    sources_below(files app)
+    set(question "(QMessageBox::(question|information|warning|critical|about)|QFileDialog::get[A-Z]")
+    string(APPEND question "|QInputDialog::get[A-Z]|QColorDialog::getColor|QFontDialog::getFont)")
+    foreach(file ${files})
+        read_code(${file} code)
+        string(REGEX MATCH "${question}" found "${code}")
+        if(found AND NOT file STREQUAL "app/window/dialog_prompts.cpp")
+            complain("${file} must ask through UserPrompts, not by ${found}")
+        endif()
+    endforeach()
+endfunction()
+
+# Sources are listed by hand: one that is listed nowhere would never be compiled.
+function(rule_listed_sources)
+    file(GLOB_RECURSE lists ${ROOT}/core/*.cmake ${ROOT}/core/CMakeLists.txt ${ROOT}/app/*.cmake
+        ${ROOT}/app/*CMakeLists.txt ${ROOT}/tests/*.cmake ${ROOT}/tests/*CMakeLists.txt)
+    set(listed)
+    foreach(list ${lists})
+        file(READ ${list} text)
+        string(APPEND listed "${text}")
+    endforeach()
+    sources_below(files core app tests)
+    list(FILTER files INCLUDE REGEX "\\.cpp$")
+    foreach(file ${files})
+        get_filename_component(name ${file} NAME)
+        string(FIND "${listed}" "${name}" place)
+        if(place EQUAL -1)
+            complain("${file} is in no list of sources")
+        endif()
+    endforeach()
+endfunction()
+
+# What a newcomer sees first stays short.
+function(rule_top_level)
+    set(welcome CMakeLists.txt CMakePresets.json README.md DEVELOPERS.md LICENSE app core
+        resources samples tests build)
+    file(GLOB found RELATIVE ${ROOT} ${ROOT}/*)
+    foreach(name ${found})
+        if(NOT name IN_LIST welcome AND NOT name MATCHES "^\\.")
+            complain("${name} does not belong at the top of the project")
+        endif()
+    endforeach()
+endfunction()
