@@ -24,6 +24,10 @@ Result<Chart> settled(Chart chart);
 // One sentence when a chart must not be so wide or high.
 std::optional<Error> extentProblem(std::int64_t width, std::int64_t height);
 
+// One sentence when the repeat shares a column with another one on some row.
+// Requires: the chart has the repeat.
+std::optional<Error> overlapProblem(const Chart& chart, const std::string& name);
+
 // Other cells in one row; the same row object when they are not other. A substitution that does
 // not fit the new cells goes.
 // Requires: 0 <= row < height, whole stitches of this chart, as many cells as the chart is wide.

@@ -97,9 +97,11 @@ Result<Chart> setProperties(const Chart& chart, const ChartProperties& propertie
 Result<Chart> defineStitch(const Chart& chart, Stitch stitch);
 
 // One sentence when the chart is larger than allowed, when repeats, sizes, points, row repeat or
-// substitutions name places outside the chart, or things that do not exist, or names twice, when
-// repeats overlap or a text or number is out of bounds; nothing when all is in order. Every edit
-// ends in a chart without problem. Requires: rows as wide as the chart.
+// substitutions name places outside the chart, or names twice, when a substitution does not fit its
+// cell or a text or number is out of bounds; nothing when all is in order. Every edit ends in a
+// chart without problem. Repeats that overlap and times of repeats that do not exist are left to
+// the checks: no edit makes them, but a chart from a file that has them can be edited.
+// Requires: rows as wide as the chart.
 std::optional<Error> frameProblem(const Chart& chart);
 
 }  // namespace lacewright

@@ -132,6 +132,13 @@ void moveRows(Chart& chart, const Shift& shift) {
     }
 }
 
+std::optional<Error> anyOverlap(const Chart& chart) {
+    for (const Repeat& repeat : chart.repeats) {
+        if (auto problem = overlapProblem(chart, repeat.name)) return problem;
+    }
+    return std::nullopt;
+}
+
 // One sentence when `count` places from `first` on are not all among those from `base` to `end`.
 std::optional<Error> placeProblem(int first, int count, int base, int end) {
     if (count < 0) return outOfRange("How many rows or columns must not be negative.");
@@ -206,6 +213,9 @@ Result<Chart> removeColumns(const Chart& chart, int firstColumn, int count) {
         cells.erase(first, first + count);
     });
     moveColumns(changed, chart, Shift::removed(firstColumn, count));
+    // A jog that is lost can bring its box back over another one.
+    auto overlap = anyOverlap(changed);
+    if (overlap && !anyOverlap(chart)) return *std::move(overlap);
     settlePoints(chart, changed);
     return settled(std::move(changed));
 }

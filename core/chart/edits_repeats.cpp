@@ -24,6 +24,13 @@ std::optional<std::size_t> placeOf(const Chart& chart, const std::string& name) 
     return static_cast<std::size_t>(found - chart.repeats.data());
 }
 
+// The chart, unless the repeat of that name is out of order.
+Result<Chart> settledRepeat(Chart chart, const std::string& name) {
+    if (auto problem = frameProblem(chart)) return *std::move(problem);
+    if (auto problem = overlapProblem(chart, name)) return *std::move(problem);
+    return chart;
+}
+
 Error noSuchRepeat(const std::string& name) {
     return notFound("The chart has no repeat " + name + ".");
 }
@@ -32,27 +39,27 @@ Error noSuchRepeat(const std::string& name) {
 
 Result<Chart> addRepeat(const Chart& chart, Repeat repeat) {
     if (repeat.name.empty()) repeat.name = freeName(chart.repeats);
+    const std::string name = repeat.name;
     Chart changed = chart;
-    for (Size& size : changed.sizes) size.times.emplace(repeat.name, 1);
+    for (Size& size : changed.sizes) size.times.emplace(name, 1);
     changed.repeats.push_back(std::move(repeat));
-    return settled(std::move(changed));
+    return settledRepeat(std::move(changed), name);
 }
 
 Result<Chart> changeRepeat(const Chart& chart, const std::string& name, Repeat repeat) {
     const auto place = placeOf(chart, name);
     if (!place) return noSuchRepeat(name);
     if (repeat.name.empty()) repeat.name = name;
+    const std::string newName = repeat.name;
     Chart changed = chart;
-    changed.repeats[*place] = repeat;
-    if (repeat.name == name) return settled(std::move(changed));
+    changed.repeats[*place] = std::move(repeat);
     for (Size& size : changed.sizes) {
-        // Another repeat of the new name is refused below, so its times are not mixed up here.
-        if (auto times = size.times.extract(name)) {
-            times.key() = repeat.name;
-            size.times.insert(std::move(times));
-        }
+        const auto times = size.times.find(name);
+        if (newName == name || times == size.times.end()) continue;
+        size.times[newName] = times->second;
+        size.times.erase(name);
     }
-    return settled(std::move(changed));
+    return settledRepeat(std::move(changed), newName);
 }
 
 Result<Chart> removeRepeat(const Chart& chart, const std::string& name) {

@@ -66,41 +66,6 @@ Problem repeatProblem(const Repeat& repeat, const Chart& chart) {
     return {};
 }
 
-// A row index on which both have a column in common.
-std::optional<int> rowShared(const Repeat& a, const Repeat& b) {
-    const int first = std::max(a.firstRow, b.firstRow);
-    const int last = std::min(a.lastRow, b.lastRow);
-    const auto meet = [](const Box& one, const Box& other) {
-        return one.right <= other.left && other.right <= one.left;
-    };
-    // Rows without a jog are all alike: one of them stands for the others.
-    int plain = first;
-    while (plain <= last && (a.jogs.contains(plain) || b.jogs.contains(plain))) {
-        if (meet(a.on(plain), b.on(plain))) return plain;
-        ++plain;
-    }
-    if (plain > last) return std::nullopt;
-    if (meet(a.on(plain), b.on(plain))) return plain;
-    for (const Repeat* repeat : {&a, &b}) {
-        for (const auto& [row, jog] : repeat->jogs) {
-            if (within(row, plain, last) && meet(a.on(row), b.on(row))) return row;
-        }
-    }
-    return std::nullopt;
-}
-
-Problem overlapProblem(const Chart& chart) {
-    for (std::size_t i = 0; i < chart.repeats.size(); ++i) {
-        for (std::size_t k = 0; k < i; ++k) {
-            const auto row = rowShared(chart.repeats[k], chart.repeats[i]);
-            if (!row) continue;
-            return refusal("Repeats " + chart.repeats[k].name + " and " + chart.repeats[i].name +
-                           " overlap on row " + std::to_string(chart.rowNumber(*row)) + ".");
-        }
-    }
-    return {};
-}
-
 Problem reachProblem(const Reach& reach, const std::string& name, int width) {
     if (isSpan(reach.start, reach.end, 1, width)) return {};
     return outOfRange(name + " works " + spanText(reach.start, reach.end, "columns") +
@@ -135,10 +100,6 @@ Problem sizeProblem(const Size& size, const Chart& chart) {
         if (auto problem = reachProblem(change.reach, name, chart.width)) return problem;
     }
     for (const auto& [repeat, times] : size.times) {
-        if (chart.findRepeat(repeat) == nullptr) {
-            return notFound(name + " works a repeat " + repeat +
-                            ", which the chart does not have.");
-        }
         if (!within(times, 0, kMaxTimes)) {
             return outOfRange(name + " must work repeat " + repeat + " 0 to " +
                               std::to_string(kMaxTimes) + " times.");
@@ -220,7 +181,6 @@ std::optional<Error> frameProblem(const Chart& chart) {
     if (auto problem = namesProblem(chart.sizes, kMaxSizes, "size")) return problem;
     if (auto problem = namesProblem(chart.points, kMaxPoints, "point")) return problem;
     if (auto problem = firstProblem(chart.repeats, chart, repeatProblem)) return problem;
-    if (auto problem = overlapProblem(chart)) return problem;
     if (auto problem = firstProblem(chart.sizes, chart, sizeProblem)) return problem;
     if (auto problem = firstProblem(chart.points, chart, pointProblem)) return problem;
     return rowRepeatProblem(chart);

@@ -9,5 +9,6 @@ target_sources(core PRIVATE
     chart/edits_sizes.cpp
     chart/frame_problem.cpp
     chart/point_letters.cpp
+    chart/repeat_overlap.cpp
     chart/row.cpp
     chart/row_list.cpp)

@@ -117,7 +117,7 @@ TEST(RemoveColumns, RefusesWhenRepeatsWouldOverlap) {
     chart.repeats.push_back({"A", 3, 4, 0, 1, {{1, {5, 5, {}}}}, {}});
     chart.repeats.push_back({"B", 3, 4, 1, 1, {}, {}});
     ASSERT_FALSE(frameProblem(chart));
-    EXPECT_EQ(removeColumns(chart, 8, 2).error().message, "Repeats A and B overlap on row 2.");
+    EXPECT_EQ(removeColumns(chart, 8, 2).error().message, "Repeats B and A overlap on row 2.");
 }
 
 TEST(RemoveColumns, MovesTheEdgeOfASizeInwardAndItsPointWithIt) {

@@ -112,7 +112,12 @@ void expectWhole(const Chart& chart) {
         ASSERT_EQ(chart.row(row).width(), chart.width);
         ASSERT_FALSE(chart.row(row).traits().hasBroken);
     }
+    for (const Repeat& repeat : chart.repeats) {
+        // Its own box, unchanged, is refused when it overlaps another.
+        ASSERT_TRUE(changeRepeat(chart, repeat.name, repeat));
+    }
     for (const Size& size : chart.sizes) {
+        for (const auto& [name, times] : size.times) ASSERT_NE(chart.findRepeat(name), nullptr);
         ASSERT_NE(chart.pointAt(size.reach.start), nullptr);
         ASSERT_NE(chart.pointAt(size.reach.end), nullptr);
     }
@@ -132,10 +137,10 @@ Chart deepCopy(const Chart& chart) {
 TEST(RandomEdits, LeaveTheChartWholeAndTheOldOneUntouched) {
     int done = 0;
     int refused = 0;
-    for (unsigned seed = 1; seed <= 8; ++seed) {
+    for (unsigned seed = 1; seed <= 5; ++seed) {
         RandomEdits edits(seed);
         Chart chart = blankChart(14, 9);
-        for (int step = 0; step < 1500; ++step) {
+        for (int step = 0; step < 1000; ++step) {
             SCOPED_TRACE("seed " + std::to_string(seed) + ", step " + std::to_string(step));
             const Chart before = deepCopy(chart);
             auto edited = edits.next(chart);
@@ -155,8 +160,8 @@ TEST(RandomEdits, LeaveTheChartWholeAndTheOldOneUntouched) {
         }
     }
     // The generator must exercise both outcomes for this test to mean anything.
-    EXPECT_GT(done, 4000);
-    EXPECT_GT(refused, 1000);
+    EXPECT_GT(done, 2000);
+    EXPECT_GT(refused, 500);
 }
 
 }  // namespace

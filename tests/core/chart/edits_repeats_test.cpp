@@ -51,6 +51,38 @@ TEST(AddRepeat, MayShareColumnsOnOtherRowsOnly) {
     EXPECT_TRUE(addRepeat(chart, jogged));
 }
 
+TEST(ChangeRepeat, SeesOverlapOnJoggedAndPlainRowsAlike) {
+    Chart chart = blankChart(12, 5);
+    chart.repeats = {box("A", 5, 8, 0, 4), box("B", 10, 12, 0, 4)};
+    const auto refusalOf = [&](const Repeat& repeat) {
+        const auto edited = changeRepeat(chart, "B", repeat);
+        return edited ? std::string() : edited.error().message;
+    };
+    Repeat repeat = box("B", 1, 4, 0, 4);
+    for (int row = 0; row < 5; ++row) repeat.jogs[row] = {0, -1, {}};
+    EXPECT_EQ(refusalOf(repeat), "");
+    repeat.jogs[4] = {0, 1, {}};
+    EXPECT_EQ(refusalOf(repeat), "Repeats A and B overlap on row 5.");
+    repeat.jogs = {{3, {0, 1, {}}}};
+    EXPECT_EQ(refusalOf(repeat), "Repeats A and B overlap on row 4.");
+    repeat.left = 5;
+    EXPECT_EQ(refusalOf(repeat), "Repeats A and B overlap on row 1.");
+    repeat.jogs = {{0, {0, -1, {}}}};
+    EXPECT_EQ(refusalOf(repeat), "Repeats A and B overlap on row 2.");
+    chart.uncharted = Uncharted::Purl;
+    EXPECT_EQ(refusalOf(repeat), "Repeats A and B overlap on row 3.");
+}
+
+TEST(Repeats, ThatOverlapInAFileCanBeTakenApart) {
+    Chart chart = blankChart(12, 5);
+    chart.repeats = {box("A", 1, 8, 0, 4), box("B", 6, 9, 0, 4)};
+    EXPECT_TRUE(insertRows(chart, 0, 1));
+    EXPECT_TRUE(removeColumns(chart, 12, 1));
+    EXPECT_TRUE(removeRepeat(chart, "A"));
+    EXPECT_FALSE(changeRepeat(chart, "A", box("A", 1, 6, 0, 4)));
+    EXPECT_TRUE(changeRepeat(chart, "A", box("A", 1, 5, 0, 4)));
+}
+
 TEST(AddRepeat, RefusesWhatIsOutsideOrNamedTwice) {
     const Chart chart = *addRepeat(blankChart(10, 4), box("A", 3, 4, 0, 3));
     EXPECT_EQ(addRepeat(chart, box("A", 6, 7, 0, 3)).error().message, "Two repeats are named A.");
@@ -94,6 +126,8 @@ TEST(ChangeRepeat, RenamesInTheTimesOfEverySize) {
     EXPECT_EQ(edited->repeats[0].firstRow, 1);
     EXPECT_EQ(edited->sizes[0].times, (std::map<std::string, int>{{"B", 7}, {"Leaf", 5}}));
     EXPECT_TRUE(edited->sizes[1].times.empty());
+    chart.sizes[1].times = {{"Leaf", 9}};  // in vain: no repeat has that name yet
+    EXPECT_EQ(changeRepeat(chart, "A", box("Leaf", 1, 2, 1, 3))->sizes[0].times.at("Leaf"), 5);
     EXPECT_EQ(changeRepeat(chart, "A", box("", 1, 2, 0, 2))->repeats[0].name, "A");
     EXPECT_EQ(changeRepeat(chart, "A", box("B", 1, 2, 0, 3)).error().message,
               "Two repeats are named B.");

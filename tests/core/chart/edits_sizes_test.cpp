@@ -77,10 +77,6 @@ TEST(AddSize, RefusesWhatTheChartCannotHold) {
     size.changes = {{2, 3, {2, 30}, {}}};
     EXPECT_FALSE(addSize(chart, size));
     size.changes.clear();
-    size.times = {{"Z", 2}};
-    EXPECT_EQ(addSize(chart, size).error().message,
-              "Size L works a repeat Z, which the chart does not have.");
-    size.times.clear();
     size.stitches = -1;
     EXPECT_EQ(addSize(chart, size).error().message, "Size L cannot have -1 stitches.");
 }

@@ -47,21 +47,5 @@ TEST(FrameProblem, CountsTimesWithinTheirLimit) {
     EXPECT_EQ(problemOf(chart), "Size M must work repeat A 0 to 100000 times.");
 }
 
-TEST(FrameProblem, SeesOverlapOnJoggedAndPlainRowsAlike) {
-    Chart chart = blankChart(12, 5);
-    chart.repeats = {{"A", 1, 4, 0, 4, {}, {}}, {"B", 5, 8, 0, 4, {}, {}}};
-    for (int row = 0; row < 5; ++row) chart.repeats[0].jogs[row] = {0, -1, {}};
-    EXPECT_EQ(problemOf(chart), "");
-    chart.repeats[0].jogs[4] = {0, 1, {}};
-    EXPECT_EQ(problemOf(chart), "Repeats A and B overlap on row 5.");
-    chart.repeats[0].jogs = {{0, {0, 0, {}}}};
-    chart.repeats[0].left = 5;
-    EXPECT_EQ(problemOf(chart), "Repeats A and B overlap on row 1.");
-    chart.repeats[0].jogs = {{0, {0, -1, {}}}};
-    EXPECT_EQ(problemOf(chart), "Repeats A and B overlap on row 2.");
-    chart.uncharted = Uncharted::Purl;
-    EXPECT_EQ(problemOf(chart), "Repeats A and B overlap on row 3.");
-}
-
 }  // namespace
 }  // namespace lacewright

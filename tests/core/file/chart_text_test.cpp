@@ -225,12 +225,13 @@ TEST(ChartText, SharesRowsThatReadAlike) {
 
 TEST(ChartText, RefusesMembersThatContradictEachOther) {
     const auto read = readChart(
-        R"({"format": "lacewright-chart", "version": 1, "rows": ["k*6"], "repeats": [
-            {"name": "A", "right": 1, "left": 3, "firstRow": 1, "lastRow": 1},
-            {"name": "B", "right": 3, "left": 4, "firstRow": 1, "lastRow": 1}]})",
+        R"({"format": "lacewright-chart", "version": 1, "rows": ["k*3 c11r k"], "sizes": [{"name": "M",
+            "substitutions": [{"row": 1, "column": 2, "stitch": "k"}]}]})",
         "fern.lacewright");
     ASSERT_FALSE(read);
-    EXPECT_EQ(read.error().text(), "fern.lacewright: Repeats A and B overlap on row 1.");
+    EXPECT_EQ(read.error().text(),
+              "fern.lacewright: Size M replaces the stitch in row 1, column 2, by one of another "
+              "width.");
 }
 
 }  // namespace
