@@ -19,7 +19,8 @@ inline RowPtr rowOf(const std::string& text, const StitchCatalogue& stitches = *
     const auto words = splitWords(text);
     for (auto word = words.rbegin(); word != words.rend(); ++word) {
         const auto star = word->find('*');
-        const int run = star == std::string_view::npos ? 1 : std::stoi(std::string(word->substr(star + 1)));
+        const int run =
+            star == std::string_view::npos ? 1 : std::stoi(std::string(word->substr(star + 1)));
         const auto found = stitches.find(word->substr(0, star));
         if (!found) {
             ADD_FAILURE() << "no stitch is called " << *word;
@@ -27,7 +28,8 @@ inline RowPtr rowOf(const std::string& text, const StitchCatalogue& stitches = *
         }
         for (int i = 0; i < run; ++i) {
             cells.push_back(*found);
-            cells.insert(cells.end(), static_cast<std::size_t>(stitches.spans()[*found] - 1), kCovered);
+            cells.insert(cells.end(), static_cast<std::size_t>(stitches.spans()[*found] - 1),
+                         kCovered);
         }
     }
     return makeRow(std::move(cells), stitches);
@@ -38,7 +40,8 @@ inline Chart chartOf(std::initializer_list<std::string> rowsFromRow1) {
     std::vector<RowPtr> rows;
     for (const std::string& row : rowsFromRow1) rows.push_back(rowOf(row));
     chart.width = rows.empty() ? 1 : rows.front()->width();
-    for (const RowPtr& row : rows) EXPECT_EQ(row->width(), chart.width) << "rows of one chart are equally wide";
+    for (const RowPtr& row : rows)
+        EXPECT_EQ(row->width(), chart.width) << "rows of one chart are equally wide";
     chart.rows = RowList(rows);
     return chart;
 }

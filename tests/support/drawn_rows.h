@@ -1,35 +1,21 @@
 #pragma once
 
-#include <algorithm>
-#include <stdexcept>
 #include <string>
 #include <string_view>
-#include <utility>
 #include <vector>
 
-#include "core/base/text.h"
-#include "core/chart/chart.h"
+#include "tests/support/charts.h"
 
-// Rows as text for tests: stitch ids as drawn, from left to right, a wide stitch named once.
-namespace lacewright::test {
+// Rows back as text for tests: stitch ids as drawn, from left to right, a wide stitch named once.
+namespace lacewright::testing {
 
+// Requires: a stitch built in.
 inline StitchIndex stitch(std::string_view id) {
-    const auto found = builtInStitches()->find(id);
-    if (!found) throw std::invalid_argument("no stitch " + std::string(id));
-    return *found;
+    return builtInStitches()->find(id).value();
 }
 
-inline std::vector<StitchIndex> cellsOf(std::string_view drawn) {
-    std::vector<StitchIndex> cells;
-    for (const std::string_view id : splitWords(drawn)) {
-        // Built from the left and turned round, so the covered cells of a stitch come first.
-        const StitchIndex index = stitch(id);
-        cells.insert(cells.end(), static_cast<std::size_t>(builtInStitches()->spans()[index] - 1),
-                     kCovered);
-        cells.push_back(index);
-    }
-    std::reverse(cells.begin(), cells.end());
-    return cells;
+inline std::vector<StitchIndex> cellsOf(const std::string& drawn) {
+    return rowOf(drawn)->cells();
 }
 
 inline std::string drawn(const std::vector<StitchIndex>& cells, const StitchCatalogue& stitches) {
@@ -44,14 +30,8 @@ inline std::string drawn(const Chart& chart, int row) {
     return drawn(chart.row(row).cells(), *chart.stitches);
 }
 
-// Rows from the bottom, all equally wide.
-inline Chart chartOf(const std::vector<std::string>& rows) {
-    std::vector<RowPtr> built;
-    for (const std::string& row : rows) built.push_back(makeRow(cellsOf(row), *builtInStitches()));
-    Chart chart;
-    chart.width = built.front()->width();
-    chart.rows = RowList(built);
-    return chart;
-}
+}  // namespace lacewright::testing
 
-}  // namespace lacewright::test
+namespace lacewright {
+namespace test = testing;
+}

@@ -12,7 +12,8 @@ inline std::string describe(const Report& report) {
     static const char* const kSeverities[] = {"note", "warning", "fault"};
     std::string all = report.findings.empty() ? "no findings" : "";
     for (const Finding& f : report.findings) {
-        all += std::string(kSeverities[static_cast<int>(f.severity)]) + " " + f.rule + ": " + f.message + "\n";
+        all += std::string(kSeverities[static_cast<int>(f.severity)]) + " " + f.rule + ": " +
+               f.message + "\n";
     }
     return all;
 }
