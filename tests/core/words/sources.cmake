@@ -1,0 +1,1 @@
+target_sources(core_tests PRIVATE core/words/handbook_test.cpp)

@@ -1,0 +1,216 @@
+#include "core/words/pattern_heading.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/base/text.h"
+#include "core/words/edit_distance.h"
+#include "core/words/figure.h"
+
+namespace lacewright {
+
+namespace {
+
+constexpr std::size_t kMaxOwnStitches = 200;
+
+class HeadingParser {
+ public:
+    HeadingParser(TokenCursor& at, HeadingTarget& target) : at_(at), target_(target) {}
+
+    bool parse() {
+        const std::size_t start = at_.position();
+        for (const auto form :
+             {&HeadingParser::castOn, &HeadingParser::worked, &HeadingParser::repeatFrom,
+              &HeadingParser::ownStitch, &HeadingParser::named}) {
+            at_.moveTo(start);
+            if ((this->*form)()) return true;
+        }
+        at_.moveTo(start);
+        return false;
+    }
+
+ private:
+    void complain(const Place& place, std::string what, std::string expected,
+                  std::string nearest = {}) {
+        target_.messages.push_back(
+            {true, place, std::move(what), std::move(expected), std::move(nearest)});
+    }
+
+    // What is left of the line, as written.
+    std::string rest() const {
+        const Place from = at_.peek().place;
+        const Place to = at_.tokens().back().place;
+        return std::string(trim(target_.text.substr(from.offset, to.offset - from.offset)));
+    }
+
+    bool castOn() {
+        const Place place = at_.peek().place;
+        const bool named = (at_.isWord({"cast"}) && at_.isWord({"on"}, 1)) || at_.isWord({"co"});
+        const bool multiple = at_.isWord({"multiple", "multiples"});
+        if (!named && !multiple) return false;
+        if (named) at_.advance(at_.isWord({"co"}) ? 1 : 2);
+        at_.accept(TokenKind::Colon);
+        at_.skipWords({"a", "an", "any", "number", "of", "sts", "stitches", "that", "may", "be",
+                       "can", "is", "divided", "divisible"});
+        WrittenCastOn castOn;
+        castOn.place = place;
+        if (at_.isWord({"even", "odd", "uneven"})) {
+            castOn.multiple = Figure(2);
+            castOn.plus = Figure(at_.isWord({"even"}) ? 0 : 1);
+        } else if (!counts(castOn)) {
+            complain(at_.peek().place, "how many stitches are cast on is not said",
+                     "a number, or \"multiple of 6 plus 2\"");
+            return true;
+        }
+        target_.pattern.castOn = castOn;
+        return true;
+    }
+
+    bool counts(WrittenCastOn& castOn) {
+        const bool by = at_.previous().text == "by";
+        const bool multiple =
+            at_.acceptWord({"multiple", "multiples"}) || by || at_.acceptWord({"by"});
+        at_.accept(TokenKind::Colon);
+        at_.skipWords({"of", "by"});
+        if (!at_.isNumber()) return false;
+        (multiple ? castOn.multiple : castOn.plus) = figure();
+        at_.acceptStitchNoun();
+        at_.accept(TokenKind::Comma);
+        const bool plus = at_.accept(TokenKind::Plus) || at_.acceptWord({"plus", "and", "with"});
+        if (plus && at_.isNumber()) {
+            // "multiple of 6 + 2"; "40 + 2 edge sts" is a sum.
+            const Figure more = figure();
+            if (castOn.multiple.of(0) > 0)
+                castOn.plus = more;
+            else
+                for (int& n : castOn.plus.bySize) n += more.of(0);
+        }
+        return true;
+    }
+
+    Figure figure() { return readFigure(at_, target_.messages, target_.sizes); }
+
+    bool worked() {
+        if (!at_.acceptWord({"worked", "work"})) return false;
+        const bool colon = at_.accept(TokenKind::Colon);
+        at_.skipWords({"in", "the"});
+        if (at_.acceptWord({"flat", "back", "rows"})) {
+            target_.pattern.worked = Worked::Flat;
+        } else if (at_.acceptWord({"round", "rounds", "circular"})) {
+            target_.pattern.worked = Worked::InTheRound;
+        } else if (colon) {
+            complain(at_.peek().place, "how the rows are worked is not understood",
+                     "flat or round");
+        } else {
+            return false;
+        }
+        return true;
+    }
+
+    bool repeatFrom() {
+        if (!at_.acceptWord({"repeat", "rep"}) || !at_.acceptWord({"from"}) ||
+            !at_.acceptWord({"row", "rnd", "round"})) {
+            return false;
+        }
+        at_.accept(TokenKind::Colon);
+        if (!at_.is(TokenKind::Number)) {
+            complain(at_.peek().place, "the row to repeat from is not said", "a row number");
+        } else {
+            target_.pattern.repeatFrom = at_.peek().value;
+        }
+        return true;
+    }
+
+    bool ownStitch() {
+        const Place place = at_.peek().place;
+        if (!at_.acceptWord({"stitch"})) return false;
+        std::string name;
+        while (!at_.atEnd() && !at_.is(TokenKind::Colon)) {
+            if (!name.empty() && !at_.peek().glued) name += ' ';
+            name += at_.peek().text;
+            at_.advance();
+        }
+        const bool colon = at_.accept(TokenKind::Colon);
+        int takes = -1;
+        int makes = -1;
+        while (!at_.atEnd()) {
+            const bool take = at_.isWord({"takes", "take"});
+            const bool make = at_.isWord({"makes", "make"});
+            at_.advance();
+            if ((take || make) && at_.is(TokenKind::Number))
+                (take ? takes : makes) = at_.peek().value;
+        }
+        if (name.empty() || !colon || takes < 0 || makes < 0 || takes > kMaxLoops ||
+            makes > kMaxLoops) {
+            complain(place, "this does not define a stitch", "\"Stitch NAME: takes 3 makes 2\"");
+        } else if (target_.pattern.ownStitches.size() < kMaxOwnStitches) {
+            target_.pattern.ownStitches.push_back({name, takes, makes, place});
+        }
+        return true;
+    }
+
+    // "Sizes: ..", "Title: .." and the remarks that are passed over.
+    bool named() {
+        const Token word = at_.peek();
+        if (!at_.accept(TokenKind::Word)) return false;
+        if (!at_.accept(TokenKind::Colon)) return false;
+        static constexpr std::array<std::string_view, 18> kRemarks = {
+            "source",    "author",        "year",    "place",        "note",    "notes",
+            "gauge",     "tension",       "needles", "needle",       "yarn",    "wool",
+            "materials", "abbreviations", "name",    "measurements", "pattern", "multiple"};
+        if (word.text == "sizes" || word.text == "size") return sizes(word.place);
+        if (word.text == "title") return target_.pattern.title = rest(), true;
+        if (word.text == "wording") return wording();
+        if (std::find(kRemarks.begin(), kRemarks.end(), word.text) != kRemarks.end()) return true;
+        std::string nearest;
+        for (const std::string_view known :
+             {"sizes", "title", "wording", "worked", "row", "rows", "rnd", "cast on"}) {
+            if (editDistance(word.text, known, 2) < 2) nearest = known;
+        }
+        complain(word.place, "\"" + word.text + ":\" is not a heading that is known here",
+                 "\"Row 1:\" or a heading such as \"Cast on:\"", nearest);
+        return true;
+    }
+
+    bool sizes(const Place& place) {
+        std::string name;
+        std::vector<std::string> names;
+        for (const char c : rest() + ",") {
+            if (c != ',' && c != '(' && c != ')' && c != '[' && c != ']' && c != ':' && c != '/') {
+                name += c;
+                continue;
+            }
+            if (!trim(name).empty()) names.emplace_back(trim(name));
+            name.clear();
+        }
+        if (names.empty() || names.size() > kMaxSizes) {
+            complain(place, "no sizes are listed here", "names such as \"S (M, L)\"");
+        } else {
+            target_.sizes = names.size();
+            target_.pattern.sizes = std::move(names);
+        }
+        return true;
+    }
+
+    bool wording() {
+        if (at_.acceptWord({"older", "old"})) {
+            target_.wording = Wording::Older;
+        } else if (at_.acceptWord({"modern", "us", "uk"})) {
+            target_.wording = Wording::Modern;
+        } else {
+            complain(at_.peek().place, "this wording is not known", "modern or older");
+        }
+        return true;
+    }
+
+    TokenCursor& at_;
+    HeadingTarget& target_;
+};
+
+}  // namespace
+
+bool parsePatternHeading(TokenCursor& at, HeadingTarget& target) {
+    return HeadingParser(at, target).parse();
+}
+
+}  // namespace lacewright

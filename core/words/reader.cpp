@@ -1,0 +1,163 @@
+#include "core/words/reader.h"
+
+#include <algorithm>
+
+#include "core/words/pattern_heading.h"
+#include "core/words/row_table.h"
+
+namespace lacewright {
+
+namespace {
+
+constexpr std::size_t kMostMessages = 200;
+
+class Reader {
+ public:
+    Reader(std::string_view text, Wording wording)
+        : text_(text), wording_(wording), table_(read_.messages) {}
+
+    ReadRows run() {
+        splitLines();
+        readHeadings();
+        readRows();
+        if (table_.empty() && read_.messages.empty()) {
+            error(lines_.empty() ? Place() : lines_.front().front().place, "there are no rows here",
+                  "\"Row 1: k1, yo, ..\"");
+        }
+        table_.finish(read_.pattern);
+        checkRepeatFrom();
+        nameSizes();
+        std::stable_sort(
+            read_.messages.begin(), read_.messages.end(),
+            [](const auto& a, const auto& b) { return a.place.offset < b.place.offset; });
+        if (read_.messages.size() > kMostMessages) read_.messages.resize(kMostMessages);
+        return std::move(read_);
+    }
+
+ private:
+    using Line = std::vector<Token>;  // without its NewLine, with an End of its own; empty: blank
+
+    void error(const Place& place, std::string what, std::string expected = {}) {
+        read_.messages.push_back({true, place, std::move(what), std::move(expected), {}});
+    }
+
+    void splitLines() {
+        Line line;
+        for (Token& token : tokenize(text_)) {
+            if (token.kind != TokenKind::NewLine && token.kind != TokenKind::End) {
+                line.push_back(std::move(token));
+                continue;
+            }
+            Token end = std::move(token);
+            end.kind = TokenKind::End;
+            end.text.clear();
+            end.place.length = 0;
+            const bool blank = line.empty();
+            if (!blank) line.push_back(std::move(end));
+            lines_.push_back(std::move(line));
+            line.clear();
+        }
+    }
+
+    static bool beginsRow(const Line& line) {
+        TokenCursor at(line);
+        return parseRowHeading(at) || parseRowsAgain(at);
+    }
+
+    // Headings stand before the first row; own stitches and "Repeat from row" anywhere.
+    void readHeadings() {
+        bool rows = false;
+        HeadingTarget target{read_.pattern, read_.messages, wording_, sizes_, text_};
+        for (Line& line : lines_) {
+            if (line.empty()) continue;
+            TokenCursor at(line);
+            const bool anywhere =
+                at.isWord({"stitch"}) || (at.isWord({"repeat"}) && at.isWord({"from"}, 1));
+            if (beginsRow(line) && !anywhere) {
+                rows = true;
+                noteRound(line);
+            } else if ((!rows || anywhere) && parsePatternHeading(at, target)) {
+                line.clear();
+            }
+        }
+    }
+
+    void noteRound(const Line& line) {
+        TokenCursor at(line);
+        const auto heading = parseRowHeading(at);
+        if (heading && heading->round) read_.pattern.worked = Worked::InTheRound;
+    }
+
+    void readRows() {
+        Vocabulary vocabulary(wording_);
+        for (const OwnStitch& own : read_.pattern.ownStitches)
+            vocabulary.define(own.name, own.takes, own.makes);
+        for (std::size_t i = 0; i < lines_.size(); ++i) {
+            if (lines_[i].empty()) continue;
+            TokenCursor at(lines_[i]);
+            const Place place = at.peek().place;
+            if (const auto heading = parseRowHeading(at)) {
+                Line body(lines_[i].begin() + static_cast<std::ptrdiff_t>(at.position()),
+                          lines_[i].end());
+                while (i + 1 < lines_.size() && !lines_[i + 1].empty() &&
+                       !beginsRow(lines_[i + 1])) {
+                    body.pop_back();
+                    ++i;
+                    body.insert(body.end(), lines_[i].begin(), lines_[i].end());
+                }
+                if (body.size() == 1) {
+                    error(place, "this row says nothing", "its stitches");
+                    continue;
+                }
+                RowParser parser(std::move(body), {vocabulary, read_.messages, sizes_});
+                table_.add(*heading, parser.parse(), place);
+            } else if (const auto again = parseRowsAgain(at)) {
+                table_.repeat(*again, place);
+            } else {
+                error(place, "this line does not say which row it is",
+                      "\"Row 1:\" or a heading such as \"Cast on:\"");
+            }
+        }
+    }
+
+    void checkRepeatFrom() {
+        const auto& from = read_.pattern.repeatFrom;
+        if (!from || read_.pattern.rows.empty() || read_.pattern.findRow(*from)) return;
+        error(read_.pattern.rows.back().place,
+              "row " + std::to_string(*from) + " is to be repeated from, but is not written");
+        read_.pattern.repeatFrom.reset();
+    }
+
+    // Figures list several sizes that no heading names.
+    void nameSizes() {
+        if (!read_.pattern.sizes.empty()) return;
+        for (std::size_t i = 1; sizes_ > 1 && i <= sizes_; ++i)
+            read_.pattern.sizes.push_back(std::to_string(i));
+    }
+
+    std::string_view text_;
+    Wording wording_;
+    ReadRows read_;
+    RowTable table_;
+    std::vector<Line> lines_;
+    std::size_t sizes_ = 0;
+};
+
+}  // namespace
+
+const WrittenRow* WrittenPattern::findRow(int number) const {
+    const auto at = std::find_if(rows.begin(), rows.end(),
+                                 [&](const WrittenRow& row) { return row.number == number; });
+    return at == rows.end() ? nullptr : &*at;
+}
+
+bool ReadRows::hasErrors() const {
+    return std::any_of(messages.begin(), messages.end(),
+                       [](const ReadMessage& m) { return m.error; });
+}
+
+ReadRows readWritten(std::string_view text, const ReadOptions& options) {
+    return Reader(text, options.wording).run();
+}
+
+}  // namespace lacewright

@@ -1,0 +1,189 @@
+#include "core/words/row_forms.h"
+
+#include <algorithm>
+#include <map>
+
+namespace lacewright {
+
+namespace {
+
+constexpr std::size_t kMostReadings = 48;
+constexpr std::size_t kMostStretches = 64;
+
+// Choices that offer the same meanings are understood the same way throughout a row.
+std::string kindOf(const Choice& choice) {
+    std::string kind;
+    for (const Reading& reading : choice.readings) kind += reading.meaning + '\n';
+    return kind;
+}
+
+using Kinds = std::map<std::string, std::size_t>;  // how many readings each kind of choice has
+
+void collectKinds(const Elements& elements, Kinds& kinds) {
+    for (const Element& element : elements) {
+        if (const auto* group = std::get_if<Group>(&element.what)) collectKinds(group->body, kinds);
+        if (const auto* one = std::get_if<IntoOne>(&element.what)) collectKinds(one->body, kinds);
+        if (const auto* stretch = std::get_if<Stretch>(&element.what)) {
+            collectKinds(stretch->body, kinds);
+            collectKinds(stretch->lastTime, kinds);
+        }
+        if (const auto* choice = std::get_if<Choice>(&element.what)) {
+            kinds[kindOf(*choice)] = choice->readings.size();
+            for (const Reading& reading : choice->readings) collectKinds(reading.elements, kinds);
+        }
+    }
+}
+
+class Counter {
+ public:
+    Counter(std::size_t size, Variable first, const std::map<std::string, std::size_t>& chosen)
+        : size_(size), next_(first), chosen_(chosen) {}
+
+    CountedRow run(const Elements& elements) {
+        AffineForm rest;
+        row_.forms = backward(elements, rest);
+        std::reverse(row_.own.begin(), row_.own.end());
+        std::reverse(row_.readings.begin(), row_.readings.end());
+        return std::move(row_);
+    }
+
+ private:
+    void refuse(const Place& place, std::string why) {
+        if (!row_.uncountable.empty()) return;
+        row_.uncountable = std::move(why);
+        row_.uncountablePlace = place;
+    }
+
+    void hold(AffineForm& form, const Place& place) {
+        bool large = std::abs(form.constant()) > kMostRowLoops;
+        for (const auto& term : form.terms())
+            large = large || std::abs(term.coefficient) > kMostRowLoops;
+        if (!large) return;
+        refuse(place, "this is more than " + std::to_string(kMostRowLoops) + " stitches");
+        form = AffineForm();
+    }
+
+    // The sum of a sequence. Goes from the end, because "to last 2 sts" speaks of what follows:
+    // `rest` is what everything after the sequence takes, and on return also the sequence itself.
+    RowForms backward(const Elements& elements, AffineForm& rest) {
+        RowForms sum;
+        for (auto element = elements.rbegin(); element != elements.rend(); ++element) {
+            const RowForms part = count(*element, rest);
+            sum.takes.add(part.takes);
+            sum.makes.add(part.makes);
+            hold(sum.takes, element->place);
+            hold(sum.makes, element->place);
+        }
+        return sum;
+    }
+
+    RowForms count(const Element& element, AffineForm& rest) {
+        RowForms part;
+        if (const auto* work = std::get_if<Working>(&element.what)) {
+            const std::int64_t times = work->count.of(size_);
+            part = {AffineForm(times * work->takes), AffineForm(times * work->makes)};
+        } else if (const auto* group = std::get_if<Group>(&element.what)) {
+            if (group->times.of(size_) == 1) return backward(group->body, rest);
+            const RowForms once = fixed(group->body, element.place);
+            part.takes.add(once.takes, group->times.of(size_));
+            part.makes.add(once.makes, group->times.of(size_));
+        } else if (const auto* one = std::get_if<IntoOne>(&element.what)) {
+            part = {AffineForm(one->takes), fixed(one->body, element.place).makes};
+        } else if (const auto* stretch = std::get_if<Stretch>(&element.what)) {
+            part = open(*stretch, element.place, rest);
+        } else if (const auto* choice = std::get_if<Choice>(&element.what)) {
+            return backward(taken(*choice, element.place).elements, rest);
+        }
+        hold(part.takes, element.place);
+        hold(part.makes, element.place);
+        rest.add(part.takes);
+        return part;
+    }
+
+    const Reading& taken(const Choice& choice, const Place& place) {
+        const auto at = chosen_.find(kindOf(choice));
+        const std::size_t index =
+            at == chosen_.end() ? 0 : std::min(at->second, choice.readings.size() - 1);
+        const Reading& reading = choice.readings[index];
+        const TakenReading note{place, reading.meaning, index == 0};
+        const bool told =
+            std::any_of(row_.readings.begin(), row_.readings.end(), [&](const TakenReading& t) {
+                return t.place == note.place && t.meaning == note.meaning;
+            });
+        if (!told) row_.readings.push_back(note);
+        return reading;
+    }
+
+    // A stretch worked as often as there is room.
+    RowForms open(const Stretch& stretch, const Place& place, AffineForm& rest) {
+        const RowForms once = fixed(stretch.body, place);
+        const RowForms last = fixed(stretch.lastTime, place);
+        const std::int64_t takes = stretch.breaksAnywhere ? 1 : once.takes.constant();
+        const std::int64_t makes = stretch.breaksAnywhere ? 1 : once.makes.constant();
+        if (takes <= 0)
+            refuse(place, "this repeat uses up no stitches, so nothing says when it ends");
+        if (row_.own.size() >= kMostStretches) refuse(place, "this row has too many open repeats");
+        if (!row_.uncountable.empty()) return {};
+        if (stretch.leaves) demand(rest, stretch.leaves->of(size_), place);
+        const Variable variable = next_++;
+        row_.own.push_back({variable, place, takes, makes, stretch.starred});
+        RowForms part{AffineForm::of(variable, takes), AffineForm::of(variable, makes)};
+        part.takes.add(last.takes);
+        part.makes.add(last.makes);
+        return part;
+    }
+
+    void demand(const AffineForm& rest, std::int64_t leaves, const Place& place) {
+        if (!rest.isConstant()) {
+            row_.demands.push_back({rest, leaves});
+        } else if (rest.constant() != leaves) {
+            row_.wrongRest = WrongRest{place, leaves, rest.constant()};
+        }
+    }
+
+    // A part that must come out as plain numbers.
+    RowForms fixed(const Elements& elements, const Place& place) {
+        const std::size_t own = row_.own.size();
+        const std::size_t demands = row_.demands.size();
+        const auto wrongRest = row_.wrongRest;
+        AffineForm rest;
+        RowForms sum = backward(elements, rest);
+        if (row_.own.size() != own) {
+            refuse(place, "a stretch that goes on to the end stands inside one that is repeated");
+            row_.own.resize(own);
+            row_.demands.resize(demands);
+            row_.wrongRest = wrongRest;
+            sum = {};
+        }
+        return sum;
+    }
+
+    std::size_t size_;
+    Variable next_;
+    const std::map<std::string, std::size_t>& chosen_;
+    CountedRow row_;
+};
+
+}  // namespace
+
+std::vector<CountedRow> countedReadings(const WrittenRow& row, std::size_t size,
+                                        Variable firstVariable) {
+    Kinds kinds;
+    collectKinds(row.elements, kinds);
+    std::map<std::string, std::size_t> chosen;
+    for (const auto& [kind, count] : kinds) chosen[kind] = 0;
+    std::vector<CountedRow> readings;
+    while (readings.size() < kMostReadings) {
+        readings.push_back(Counter(size, firstVariable, chosen).run(row.elements));
+        // The next combination, as on a counting wheel.
+        auto wheel = chosen.begin();
+        while (wheel != chosen.end() && ++wheel->second >= kinds.at(wheel->first)) {
+            wheel->second = 0;
+            ++wheel;
+        }
+        if (wheel == chosen.end()) break;
+    }
+    return readings;
+}
+
+}  // namespace lacewright

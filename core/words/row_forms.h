@@ -1,0 +1,53 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/count/needle.h"
+#include "core/words/written.h"
+
+namespace lacewright {
+
+// One of several ways to understand a row's words, as it was taken.
+struct TakenReading {
+    Place place;
+    std::string meaning;
+    bool usual = true;  // the reading a knitter would try first
+};
+
+// "to last 2 sts" before something that takes another number.
+struct WrongRest {
+    Place place;
+    std::int64_t said = 0;
+    std::int64_t follows = 0;
+};
+
+// A count that only this row has: how often a stretch of it is worked.
+struct OwnCount {
+    Variable variable = 0;
+    Place place;
+    std::int64_t takes = 0;  // each time
+    std::int64_t makes = 0;
+    bool starred = false;
+};
+
+// One reading of a row for one size, counted.
+struct CountedRow {
+    RowForms forms;  // in the row's own counts
+    std::vector<OwnCount> own;
+    std::vector<Demand> demands;
+    std::vector<TakenReading> readings;
+    std::optional<WrongRest> wrongRest;
+    std::string uncountable;  // why the row cannot be counted; empty when it can
+    Place uncountablePlace;
+};
+
+inline constexpr std::int64_t kMostRowLoops = 1'000'000;  // taken or made by one row's fixed parts
+
+// Every reading of the row, the usual one first. Own counts are numbered from `firstVariable`; all
+// readings use the same numbers. `size` counts from 0.
+std::vector<CountedRow> countedReadings(const WrittenRow& row, std::size_t size,
+                                        Variable firstVariable);
+
+}  // namespace lacewright

@@ -1,0 +1,128 @@
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/words/read_message.h"
+#include "core/words/token_cursor.h"
+#include "core/words/vocabulary.h"
+#include "core/words/written.h"
+
+// The grammar of one row, after its heading. "n" is a figure: a number in digits or as a word,
+// perhaps with one number per size, "3 (4, 5)". Words in [ ] may be left out.
+//
+//   row       = ( same | sequence ) [ stated ]
+//   same      = [ "same" ] ( "as" | "like" | "rep" ) ( "row" number | ordinal "row" )
+//   stated    = [ "(" | "-" | "=" ] n "sts" [ ")" ]
+//   sequence  = { item [ "," | ";" | "." | "and" | "then" | "-" ] }
+//   item      = starred | again | bracket | stitch
+//   starred   = stars sequence ( repeat | stars [ repeat | tail ] )
+//   repeat    = "rep" [ "from" | "between" ] [ stars [ ( "to" | "and" | "-" ) stars ] ] tail
+//   again     = repeat                      (of a stretch that was marked before, or of the whole
+//   row) tail      = [ extent | times ] [ "ending" [ "last rep" ] sequence [ "instead of" sequence
+//   ] ] extent    = "to end" | "across" | "to last" [ n ] "sts" | "until" n "sts remain" | "to
+//   marker" times     = n [ "more" ] "times" [ "more" | "in all" ] | "once" | "twice" | "x" n
+//   bracket   = "(" sequence ")" [ into | times | n | extent ]
+//   into      = [ "all" ] "in" [ "each of" ] ( "next" | "same" ) [ n ] "sts"
+//   stitch    = ( term [ n ] | n term ) [ "sts" ] { modifier } [ into | extent | times ]
+//   stars     = "*" { "*" } | "#" { "#" }
+//
+// Errors are collected and the parser goes on at the next comma, semicolon, full stop or bracket.
+namespace lacewright {
+
+struct ParsedRow {
+    Elements elements;
+    std::optional<Figure> statedCount;
+    Place statedPlace;
+    std::optional<int> sameAs;  // number of the row whose text this one takes over
+    Place sameAsPlace;
+};
+
+// Common to the rows of one text.
+struct ReadContext {
+    const Vocabulary& vocabulary;
+    std::vector<ReadMessage>& messages;
+    std::size_t& sizes;  // how many sizes figures list; 0 until the first list is met
+};
+
+class RowParser {
+ public:
+    // Requires: the last token is End; no NewLine among them.
+    RowParser(std::vector<Token> tokens, ReadContext context);
+
+    ParsedRow parse();
+
+ private:
+    // How often a stretch is worked.
+    struct Tail {
+        std::optional<Figure> times;  // as written
+        bool more = false;            // "3 more times"
+        bool inAll = false;           // "3 times in all"
+        bool toEnd = false;
+        std::optional<Figure> leaves;  // "to last 2 sts"
+        bool any() const { return times || toEnd || leaves; }
+    };
+    struct Ending {
+        Elements with;
+        Elements insteadOf;
+        int mark = 0;           // "ending last rep at **"
+        bool lastTime = false;  // the last pass itself differs
+    };
+
+    // row_parser.cpp
+    bool parseSame(ParsedRow& row);
+    bool parseStated(ParsedRow& row);
+    void sequence(Elements& out);
+    void item(Elements& out);
+    void bracket(Elements& out);
+    void settleBareStitch(Elements& elements) const;
+    void recover();
+    void complain(const Place& place, std::string what, std::string expected = {},
+                  std::string nearest = {});
+    bool skipSeparators();
+
+    // row_parser_figures.cpp
+    Figure figure();
+    std::optional<Figure> times(Tail& tail);
+    bool parseExtent(Tail& tail);
+    bool parseLast(Tail& tail);
+    void parseUntil(Tail& tail);
+    Tail parseTail();
+
+    // row_parser_repeat.cpp
+    void starred(Elements& out);
+    void again(Elements& out);
+    bool atRepeat() const;
+    bool repeatComesLater(int stars) const;
+    std::optional<int> repeatTarget() const;
+    void passRepeatWords();
+    Element repeated(Elements body, const Place& place, bool starred);
+    Ending parseEnding();
+    void applyEnding(Stretch& stretch, Ending ending, const Place& place);
+    Elements lastPass(const Elements& body, const Ending& ending, const Place& place);
+
+    // row_parser_stitch.cpp
+    void stitch(Elements& out, const TermMatch& match, const Place& place);
+    void ground(Elements& out, const Term& term, const Place& place);
+    Working working(const Term& term, const TermMatch& match) const;
+    void countOf(Working& work, const TermMatch& match, Tail& tail, bool& counted);
+    void modifiers(Working& work);
+    void workedTimes(Elements& out, Element element, const Figure& times);
+    void workedUntil(Elements& out, Element element, const Tail& tail, bool counted);
+    bool parseInto(int& stitches, bool& each);
+    void intoOneUnbracketed(Elements& out, int takes, const Place& place);
+    Element stretchOf(Elements body, const Tail& tail, const Place& place, bool starred) const;
+
+    TokenCursor at_;
+    ReadContext context_;
+    std::vector<int> openStars_;
+    std::map<int, Elements> marked_;  // stretches between two stars that were not repeated at once
+    int depth_ = 0;                   // of brackets and stars
+    int brackets_ = 0;
+    std::optional<std::size_t> bare_;  // offset of the last stitch written without a count
+    bool bareInFull_ = false;          // "knit" rather than "k"
+};
+
+}  // namespace lacewright

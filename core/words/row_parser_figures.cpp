@@ -1,0 +1,131 @@
+#include "core/words/figure.h"
+#include "core/words/row_parser.h"
+
+namespace lacewright {
+
+Figure RowParser::figure() {
+    return readFigure(at_, context_.messages, context_.sizes);
+}
+
+// "3 times", "3 more times", "twice", "x 3". Nothing is passed when none stands here. `tail` is
+// told of "more" and "in all".
+std::optional<Figure> RowParser::times(Tail& tail) {
+    const std::size_t start = at_.position();
+    const auto qualify = [this, &tail] {
+        at_.accept(TokenKind::Comma);
+        const std::size_t before = at_.position();
+        if (at_.acceptWord({"more", "again"})) {
+            tail.more = true;
+        } else if (at_.acceptWord({"altogether", "total"})) {
+            tail.inAll = true;
+        } else if (at_.isWord({"in"}) && at_.isWord({"all", "total"}, 1)) {
+            at_.advance(2);
+            tail.inAll = true;
+        } else if (at_.previous().kind == TokenKind::Comma) {
+            at_.moveTo(before - 1);
+        }
+    };
+    if (at_.acceptWord({"once"})) {
+        qualify();
+        return Figure(1);
+    }
+    if (at_.acceptWord({"twice"})) {
+        qualify();
+        return Figure(2);
+    }
+    if (at_.acceptWord({"thrice"})) {
+        qualify();
+        return Figure(3);
+    }
+    const bool sign = at_.accept(TokenKind::Cross) || at_.acceptWord({"x"});
+    if (at_.isNumber()) {
+        const std::size_t messages = context_.messages.size();
+        Figure count = figure();
+        if (sign) return count;
+        tail.more = at_.acceptWord({"more"});
+        if (at_.acceptWord({"times", "time", "x", "repeats", "reps"}) ||
+            at_.accept(TokenKind::Cross)) {
+            qualify();
+            return count;
+        }
+        tail.more = false;
+        context_.messages.resize(messages);
+    }
+    at_.moveTo(start);
+    return {};
+}
+
+// "to end", "across", "to last 2 sts", "until 2 sts remain", "to marker".
+bool RowParser::parseExtent(Tail& tail) {
+    const std::size_t start = at_.position();
+    if (at_.acceptWord({"across", "around", "round", "along", "throughout"})) {
+        at_.skipWords({"the", "row", "rnd", "round", "to", "end", "all", "sts", "stitches"});
+        tail.toEnd = true;
+        return true;
+    }
+    if (at_.acceptWord({"until"})) {
+        parseUntil(tail);
+        return true;
+    }
+    if (!at_.acceptWord({"to", "till"})) return false;
+    at_.skipWords({"the", "within", "next"});
+    if (at_.acceptWord({"end", "ends"})) {
+        if (at_.acceptWord({"of"})) at_.skipWords({"the", "row", "rnd", "round", "needle"});
+        tail.toEnd = true;
+        return true;
+    }
+    if (at_.acceptWord({"marker", "m"})) return true;
+    if (parseLast(tail)) return true;
+    if (at_.isNumber()) {  // "to within 3 sts of the end"
+        const Figure leaves = figure();
+        if (at_.acceptStitchNoun() && (at_.acceptWord({"of", "from", "before"}))) {
+            at_.skipWords({"the", "end", "row", "of"});
+            tail.leaves = leaves;
+            return true;
+        }
+    }
+    at_.moveTo(start);
+    return false;
+}
+
+// "last 2 sts" after "to"; "last st" is one.
+bool RowParser::parseLast(Tail& tail) {
+    if (!at_.acceptWord({"last", "final", "remaining"})) return false;
+    Figure leaves(1);
+    if (at_.isNumber()) leaves = figure();
+    at_.acceptStitchNoun();
+    tail.leaves = leaves;
+    return true;
+}
+
+// After "until": "2 sts remain", "there are 2 sts left", "the end", "last 2 sts".
+void RowParser::parseUntil(Tail& tail) {
+    at_.skipWords({"there", "are", "only", "the", "you", "have", "is", "but", "last"});
+    if (at_.acceptWord({"end"})) {
+        at_.skipWords({"of", "the", "row", "rnd", "round"});
+        tail.toEnd = true;
+    } else if (at_.isNumber()) {
+        tail.leaves = figure();
+        at_.acceptStitchNoun();
+        at_.skipWords({"remain", "remains", "remaining", "rem", "left", "are", "is", "before",
+                       "from", "at", "on", "the", "end", "needle", "of", "row", "rnd"});
+    } else {
+        complain(at_.peek().place, "how far is not said", "the end, or how many stitches remain");
+    }
+}
+
+RowParser::Tail RowParser::parseTail() {
+    Tail tail;
+    at_.accept(TokenKind::Comma);
+    at_.accept(TokenKind::Colon);
+    at_.skipWords({"all", "for", "the"});
+    if (parseExtent(tail)) return tail;
+    if (auto count = times(tail)) {
+        tail.times = std::move(*count);
+        return tail;
+    }
+    if (at_.previous().kind == TokenKind::Comma) at_.moveTo(at_.position() - 1);
+    return tail;
+}
+
+}  // namespace lacewright

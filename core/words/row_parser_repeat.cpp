@@ -1,0 +1,275 @@
+#include <algorithm>
+
+#include "core/words/row_parser.h"
+
+namespace lacewright {
+
+namespace {
+
+bool isRepeatWord(const TokenCursor& at, std::size_t ahead) {
+    return at.isWord({"rep", "repeat", "rpt", "reps", "repeats", "repeating"}, ahead);
+}
+
+bool sameWork(const Element& a, const Element& b) {
+    const auto* left = std::get_if<Working>(&a.what);
+    const auto* right = std::get_if<Working>(&b.what);
+    return left && right && left->term == right->term && left->count == right->count;
+}
+
+}  // namespace
+
+// "rep" is a repeat of something said before, unless a bracket or "row" follows.
+bool RowParser::atRepeat() const {
+    if (!isRepeatWord(at_, 0)) return false;
+    std::size_t next = 1;
+    if (at_.is(TokenKind::Stop, next)) ++next;
+    return !at_.is(TokenKind::Open, next) && !at_.isWord({"row", "rows", "rnd", "rnds"}, next);
+}
+
+std::optional<int> RowParser::repeatTarget() const {
+    for (std::size_t i = 1; i < 8; ++i) {
+        const Token& token = at_.peek(i);
+        if (token.kind == TokenKind::Star) return token.value;
+        if (token.kind == TokenKind::Stop && i == 1) continue;
+        if (token.kind != TokenKind::Word) break;
+    }
+    return {};
+}
+
+bool RowParser::repeatComesLater(int stars) const {
+    for (std::size_t i = 0; !at_.is(TokenKind::End, i); ++i) {
+        if (isRepeatWord(at_, i)) {
+            for (std::size_t k = i + 1; k < i + 8; ++k) {
+                if (at_.is(TokenKind::Star, k)) return at_.peek(k).value == stars;
+            }
+        }
+    }
+    return false;
+}
+
+// "rep from * to *", "repeat between *s", "rep from the beginning".
+void RowParser::passRepeatWords() {
+    at_.advance();
+    at_.accept(TokenKind::Stop);
+    at_.skipWords({"from", "between", "after", "the", "first", "beg", "beginning", "start",
+                   "section", "this", "these", "sts", "stitches", "instructions", "pattern", "patt",
+                   "what", "is"});
+    const auto passStar = [this] {
+        if (!at_.accept(TokenKind::Star)) return false;
+        if (at_.peek().glued) at_.acceptWord({"s"});
+        return true;
+    };
+    if (!passStar()) return;
+    const std::size_t start = at_.position();
+    if (at_.acceptWord({"to", "and"}) || at_.accept(TokenKind::Dash)) {
+        at_.skipWords({"the", "next", "second"});
+    }
+    if (!passStar()) at_.moveTo(start);
+}
+
+// Requires: a star.
+void RowParser::starred(Elements& out) {
+    const Place place = at_.peek().place;
+    const int stars = at_.peek().value;
+    at_.advance();
+    openStars_.push_back(stars);
+    Elements body;
+    sequence(body);
+    openStars_.pop_back();
+
+    const bool closed = at_.is(TokenKind::Star) && at_.peek().value == stars;
+    if (closed) at_.advance();
+    const std::size_t after = at_.position();
+    skipSeparators();
+    if (atRepeat()) {
+        const auto target = repeatTarget();
+        if (!target || *target == stars) {
+            passRepeatWords();
+            return out.push_back(repeated(std::move(body), place, true));
+        }
+    }
+    if (!closed) {
+        // Another repeat goes back to a star outside: this one only marks a place.
+        const bool mark = atRepeat() && !openStars_.empty();
+        if (!mark) {
+            complain(place, "nothing says how often the stretch from this star is repeated",
+                     "\"rep from *\" and how far");
+        }
+        out.push_back({place, Aside{"", stars}});
+        out.insert(out.end(), std::make_move_iterator(body.begin()),
+                   std::make_move_iterator(body.end()));
+        return;
+    }
+    Tail tail;
+    if (auto count = times(tail)) {
+        return out.push_back(
+            {spanning(place, at_.previous().place), Group{std::move(body), std::move(*count)}});
+    }
+    if (parseExtent(tail)) {
+        return out.push_back(
+            stretchOf(std::move(body), tail, spanning(place, at_.previous().place), true));
+    }
+    at_.moveTo(after);
+    if (repeatComesLater(stars)) {
+        marked_[stars] = body;
+        out.insert(out.end(), std::make_move_iterator(body.begin()),
+                   std::make_move_iterator(body.end()));
+        return;
+    }
+    Stretch stretch;
+    stretch.body = std::move(body);
+    stretch.starred = true;
+    out.push_back({spanning(place, at_.previous().place), std::move(stretch)});
+}
+
+// A repeat of what was marked earlier in the row; without a mark, of the bracket just before or of
+// the whole sequence.
+void RowParser::again(Elements& out) {
+    const Place place = at_.peek().place;
+    const auto target = repeatTarget();
+    passRepeatWords();
+    Elements body;
+    if (target) {
+        const auto marked = marked_.find(*target);
+        if (marked == marked_.end()) {
+            complain(place, "there is no star to repeat from", "a * where the repeat begins");
+            parseTail();
+            return;
+        }
+        body = marked->second;
+        Element more = repeated(std::move(body), place, true);
+        // What was marked has been worked once: "3 times in all" means two more.
+        return out.push_back(std::move(more));
+    }
+    if (out.empty()) {
+        complain(place, "there is nothing before this to repeat");
+        parseTail();
+        return;
+    }
+    auto* group = std::get_if<Group>(&out.back().what);
+    if (group && group->times == Figure(1)) {
+        body = std::move(group->body);
+        out.pop_back();
+    } else {
+        body.swap(out);
+    }
+    out.push_back(repeated(std::move(body), place, true));
+}
+
+Element RowParser::repeated(Elements body, const Place& start, bool starred) {
+    Tail tail = parseTail();
+    const Place place = spanning(start, at_.previous().place);
+    if (tail.times) {
+        // "rep from * 3 times" is 3 more to most writers and 3 in all to some.
+        const auto group = [&](int more) {
+            Figure count = *tail.times;
+            for (int& n : count.bySize) n = std::min(kMaxFigure, n + more);
+            return Element{place, Group{body, count}};
+        };
+        if (tail.more) return group(1);
+        if (tail.inAll) return group(0);
+        const std::string n = std::to_string(tail.times->of(0));
+        Choice choice;
+        choice.readings.push_back(
+            {n + " times more, " + std::to_string(tail.times->of(0) + 1) + " in all", {group(1)}});
+        choice.readings.push_back({n + " times in all", {group(0)}});
+        return {place, std::move(choice)};
+    }
+    Element element = stretchOf(std::move(body), tail, place, starred);
+    auto& stretch = std::get<Stretch>(element.what);
+    const std::size_t before = at_.position();
+    Ending ending = parseEnding();
+    if (ending.lastTime) {
+        applyEnding(stretch, std::move(ending), place);
+    } else {
+        at_.moveTo(before);
+    }
+    // "to end, end k1": what follows says how many are left.
+    if (tail.toEnd) {
+        const std::size_t here = at_.position();
+        skipSeparators();
+        ParsedRow stated;
+        const bool last = at_.atEnd() || at_.is(TokenKind::Close) || parseStated(stated);
+        at_.moveTo(here);
+        if (!last) stretch.leaves.reset();
+    }
+    return element;
+}
+
+// "ending last rep k2 instead of k5", "ending last rep at **", "ending k2 instead of k5".
+RowParser::Ending RowParser::parseEnding() {
+    Ending ending;
+    skipSeparators();
+    const bool ends = at_.acceptWord({"ending", "end", "ends", "finishing", "finish"});
+    const bool omits = !ends && at_.acceptWord({"omitting", "omit"});
+    if (!ends && !omits) return ending;
+    bool last = false;
+    at_.skipWords({"the"});
+    if (omits) {
+        sequence(ending.insteadOf);
+        ending.lastTime = !ending.insteadOf.empty();
+        return ending;
+    }
+    if (at_.acceptWord({"last", "final"})) {
+        last = at_.acceptWord({"rep", "repeat", "time", "group", "patt", "pattern"});
+    }
+    at_.skipWords({"with", "at", "by", "on"});
+    if (last && at_.is(TokenKind::Star)) {
+        ending.mark = at_.peek().value;
+        ending.lastTime = true;
+        at_.advance();
+        return ending;
+    }
+    // One item here: more would be taken from the rest of the row.
+    item(ending.with);
+    if (at_.isWord({"instead"}) && at_.isWord({"of"}, 1)) {
+        at_.advance(2);
+        item(ending.insteadOf);
+        ending.lastTime = true;
+    }
+    if (last) ending.lastTime = true;
+    return ending;
+}
+
+void RowParser::applyEnding(Stretch& stretch, Ending ending, const Place& place) {
+    stretch.lastTime = lastPass(stretch.body, ending, place);
+}
+
+// The body as it is worked for the last time.
+Elements RowParser::lastPass(const Elements& body, const Ending& ending, const Place& place) {
+    Elements last = body;
+    if (ending.mark > 0) {
+        const auto mark = std::find_if(last.begin(), last.end(), [&](const Element& e) {
+            const auto* aside = std::get_if<Aside>(&e.what);
+            return aside && aside->marks == ending.mark;
+        });
+        if (mark == last.end()) complain(place, "the repeat has no such star to end at");
+        last.erase(mark, last.end());
+        return last;
+    }
+    const Elements& old = ending.insteadOf;
+    const std::size_t drop = old.empty() ? 1 : old.size();
+    bool matches = drop <= last.size();
+    for (std::size_t i = 0; matches && i < old.size(); ++i) {
+        matches = sameWork(last[last.size() - drop + i], old[i]);
+    }
+    if (!matches) {
+        complain(place, "the repeat does not end in what is to be replaced");
+        return last;
+    }
+    last.erase(last.end() - static_cast<std::ptrdiff_t>(drop), last.end());
+    last.insert(last.end(), ending.with.begin(), ending.with.end());
+    return last;
+}
+
+Element RowParser::stretchOf(Elements body, const Tail& tail, const Place& place,
+                             bool starred) const {
+    Stretch stretch;
+    stretch.body = std::move(body);
+    stretch.starred = starred;
+    stretch.leaves = tail.toEnd ? Figure(0) : tail.leaves;
+    if (!tail.toEnd && !tail.leaves) stretch.leaves.reset();
+    return {place, std::move(stretch)};
+}
+
+}  // namespace lacewright

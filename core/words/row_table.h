@@ -1,0 +1,50 @@
+#pragma once
+
+#include <map>
+#include <optional>
+#include <vector>
+
+#include "core/words/read_message.h"
+#include "core/words/row_heading.h"
+#include "core/words/row_parser.h"
+#include "core/words/written.h"
+
+namespace lacewright {
+
+// Collects rows as they are read and then writes each one out: families ("and all WS rows"), rows
+// that share a text, and rows that are the same as another.
+class RowTable {
+ public:
+    explicit RowTable(std::vector<ReadMessage>& messages) : messages_(messages) {}
+
+    bool empty() const { return rows_.empty() && families_.empty(); }
+    int lastNumber() const { return rows_.empty() ? 0 : rows_.rbegin()->first; }
+    // The row read last, whatever its number; 0 before the first.
+    int currentNumber() const { return current_; }
+
+    void add(const RowHeading& heading, ParsedRow parsed, const Place& place);
+    void repeat(const RowsAgainWords& words, const Place& place);
+    // Fills pattern.rows, pattern.again and pattern.repeatFrom.
+    void finish(WrittenPattern& pattern);
+
+ private:
+    struct Entry {
+        RowHeading heading;
+        ParsedRow parsed;
+        Place place;
+    };
+    bool inFamily(const Entry& family, int number, Side firstSide) const;
+    void fillFamilies(const WrittenPattern& pattern);
+    void fillSame();
+    void settleSides(WrittenPattern& pattern);
+
+    std::vector<ReadMessage>& messages_;
+    std::map<int, Entry> rows_;
+    std::vector<Entry> families_;
+    std::vector<RowsAgain> again_;
+    std::optional<int> repeatFrom_;
+    int repeatTo_ = 0;
+    int current_ = 0;
+};
+
+}  // namespace lacewright

@@ -1,0 +1,168 @@
+#include "core/words/vocabulary.h"
+
+#include <algorithm>
+
+#include "core/base/text.h"
+#include "core/stitch/catalogue.h"
+#include "core/words/edit_distance.h"
+
+namespace lacewright {
+
+namespace {
+
+// The tokens a spelling is made of; "#" stands for any number. A blank in the spelling allows one
+// in the text, no blank forbids it.
+bool isNumberMark(const Token& token) {
+    return token.kind == TokenKind::Star && token.text == "#";
+}
+
+}  // namespace
+
+Vocabulary::Index Vocabulary::indexOf(Wording wording) {
+    Index index;
+    // Terms of the wording in force come first, so that they win over others spelled alike.
+    for (const bool older : {true, false}) {
+        if (older && wording != Wording::Older) continue;
+        for (const Term& term : builtInTerms()) {
+            if ((term.dialect == "older") != older) continue;
+            for (const std::string& spelling : term.spellings) add(index, spelling, term, false);
+        }
+    }
+    return index;
+}
+
+Vocabulary::Vocabulary(Wording wording) {
+    static const Index modern = indexOf(Wording::Modern);
+    static const Index older = indexOf(Wording::Older);
+    builtIn_ = wording == Wording::Older ? &older : &modern;
+}
+
+void Vocabulary::add(Index& index, const std::string& text, const Term& term, bool own) {
+    Spelling spelling;
+    spelling.term = &term;
+    spelling.text = text;
+    spelling.own = own;
+    for (const Token& token : tokenize(text)) {
+        if (token.kind == TokenKind::End) break;
+        const bool any = isNumberMark(token);
+        spelling.atoms.push_back({any ? TokenKind::Number : token.kind, any ? "" : token.text,
+                                  token.glued && !spelling.atoms.empty()});
+    }
+    if (spelling.atoms.empty()) return;
+    index[spelling.atoms.front().text].push_back(std::move(spelling));
+}
+
+void Vocabulary::define(const std::string& name, int takes, int makes) {
+    Term term;
+    term.spellings = {lowerAscii(name)};
+    term.dialect = "any";
+    term.takes.fixed = takes;
+    term.makes.fixed = makes;
+    term.meaning = "the pattern's own stitch";
+    const StitchCataloguePtr& stitches = builtInStitches();
+    if (const auto index = stitches->find(term.spellings.front());
+        index && (*stitches)[*index].takes == takes && (*stitches)[*index].makes == makes) {
+        term.rightId = term.wrongId = term.spellings.front();
+    }
+    ownTerms_.push_back(std::move(term));
+    add(own_, ownTerms_.back().spellings.front(), ownTerms_.back(), true);
+}
+
+std::optional<TermMatch> Vocabulary::matched(const Spelling& spelling,
+                                             const std::vector<Token>& tokens, std::size_t at) {
+    std::size_t used = 0;
+    int number = 0;
+    std::string written;
+    for (std::size_t i = 0; i < spelling.atoms.size(); ++i) {
+        const Atom& atom = spelling.atoms[i];
+        // A hyphen may stand where a blank may, "k2-tog"; an old full stop after a letter, "k. 2".
+        if (i > 0 && !atom.glued && at + used + 1 < tokens.size()) {
+            const TokenKind kind = tokens[at + used].kind;
+            if (kind == TokenKind::Dash && tokens[at + used].glued && tokens[at + used + 1].glued)
+                ++used;
+            if (kind == TokenKind::Stop && tokens[at + used].glued &&
+                tokens[at + used - 1].kind == TokenKind::Word &&
+                tokens[at + used - 1].text.size() <= 2) {
+                ++used;
+            }
+        }
+        const Token& token = tokens[at + used];
+        if (atom.glued && !token.glued) return {};
+        if (atom.kind == TokenKind::Number && atom.text.empty()) {
+            if (token.value < 1 ||
+                (token.kind != TokenKind::Number && token.kind != TokenKind::Word))
+                return {};
+            number = std::min(kMaxFigure, number + token.value);
+            written += std::to_string(token.value);
+        } else {
+            const bool named = atom.kind == TokenKind::Number && token.kind == TokenKind::Word &&
+                               std::to_string(token.value) == atom.text;
+            if (!named && (token.kind != atom.kind || token.text != atom.text)) return {};
+            written += atom.text;
+        }
+        ++used;
+        const bool blank = i + 1 < spelling.atoms.size() && !spelling.atoms[i + 1].glued &&
+                           spelling.atoms[i + 1].kind == TokenKind::Word &&
+                           atom.kind == TokenKind::Word;
+        if (blank) written += ' ';
+    }
+    return TermMatch{spelling.term, used, number, written};
+}
+
+std::optional<TermMatch> Vocabulary::match(const std::vector<Token>& tokens, std::size_t at) const {
+    std::optional<TermMatch> best;
+    bool bestOwn = false;
+    const auto consider = [&](std::string_view first) {
+        for (const Index* index : {&own_, builtIn_}) {
+            const auto found = index->find(first);
+            if (found == index->end()) continue;
+            for (const Spelling& spelling : found->second) {
+                const auto match = matched(spelling, tokens, at);
+                if (!match) continue;
+                const bool longer = !best || match->tokens > best->tokens;
+                if (longer || (match->tokens == best->tokens && spelling.own && !bestOwn)) {
+                    best = match;
+                    bestOwn = spelling.own;
+                }
+            }
+        }
+    };
+    consider(tokens[at].text);
+    if (tokens[at].value > 0) {
+        consider("");
+        if (tokens[at].kind == TokenKind::Word) consider(std::to_string(tokens[at].value));
+    }
+    return best;
+}
+
+const Term* Vocabulary::find(std::string_view text) const {
+    for (const Index* index : {&own_, builtIn_}) {
+        const auto found = index->find(text.substr(0, text.find(' ')));
+        if (found == index->end()) continue;
+        for (const Spelling& spelling : found->second) {
+            if (spelling.text == text) return spelling.term;
+        }
+    }
+    return nullptr;
+}
+
+std::optional<std::string> Vocabulary::nearest(std::string_view text) const {
+    std::optional<std::string> best;
+    // One slip in a short word, two in a longer one.
+    std::size_t limit = text.size() <= 4 ? 2 : 3;
+    for (const Index* index : {&own_, builtIn_}) {
+        for (const auto& [first, spellings] : *index) {
+            for (const Spelling& spelling : spellings) {
+                if (spelling.text.size() < 2) continue;
+                const std::size_t distance = editDistance(text, spelling.text, limit);
+                if (distance < limit) {
+                    limit = distance;
+                    best = spelling.text;
+                }
+            }
+        }
+    }
+    return best;
+}
+
+}  // namespace lacewright

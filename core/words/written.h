@@ -1,0 +1,135 @@
+#pragma once
+
+#include <algorithm>
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/chart/chart.h"
+#include "core/words/token.h"
+
+// Written rows as a tree. Stitches stand in working order: the first is the first one worked, on
+// wrong-side rows too.
+namespace lacewright {
+
+// A number that may differ from size to size: "3" or "3 (4, 5)".
+struct Figure {
+    std::vector<int> bySize = {1};  // one for all sizes, or one per size
+
+    Figure() = default;
+    explicit Figure(int value) : bySize{value} {}
+    // `size` counts from 0.
+    int of(std::size_t size) const {
+        return bySize[bySize.size() == 1 ? 0 : std::min(size, bySize.size() - 1)];
+    }
+    bool operator==(const Figure&) const = default;
+};
+
+struct Element;
+using Elements = std::vector<Element>;
+
+// Several loops worked as one thing, some times over: "k3", "k2tog".
+struct Working {
+    std::string term;  // as the vocabulary spells it
+    int takes = 1;
+    int makes = 1;        // negative for what only passes over: "psso" takes 0, makes -1
+    std::string rightId;  // stitch of the catalogue when worked on a right-side row; may be empty
+    std::string wrongId;  // and on a wrong-side row
+    Figure count;
+};
+
+// "[k2tog, yo] 3 times"
+struct Group {
+    Elements body;
+    Figure times;
+};
+
+// "(k1, yo, k1) in next st": everything into the same stitches.
+struct IntoOne {
+    Elements body;
+    int takes = 1;
+};
+
+// A stretch worked as often as the row has room: "*..; rep from * to last 2 sts", "k to end".
+struct Stretch {
+    Elements body;
+    std::optional<Figure>
+        leaves;                   // stitches that must be left after it; none: what follows says it
+    Elements lastTime;            // worked once more at the end in this form, when not empty
+    bool starred = false;         // a repeat of the pattern rather than "k to end"
+    bool breaksAnywhere = false;  // a rib or ground that may stop in the middle of its body
+};
+
+// Things that count nothing: markers, turning, where the yarn lies.
+struct Aside {
+    std::string term;
+    int marks = 0;  // for a bare "**": how many stars
+};
+
+struct Reading {
+    std::string meaning;  // "3 times in all"
+    Elements elements;
+};
+
+// Words that may be understood in several ways; the first reading is the usual one.
+struct Choice {
+    std::vector<Reading> readings;
+};
+
+struct Element {
+    Place place;
+    std::variant<Working, Group, IntoOne, Stretch, Aside, Choice> what;
+};
+
+struct WrittenRow {
+    int number = 1;     // as the knitter reads it
+    std::string label;  // "Row 3", "Rnd 1", "Set-up row"
+    Side side = Side::Right;
+    Elements elements;
+    std::optional<Figure> statedCount;  // "(41 sts)": stitches after the row
+    Place statedPlace;
+    Place place;  // its text; of the first printing when several rows share one text
+};
+
+// Before row 1: `plus` stitches, or multiple * r + plus.
+struct WrittenCastOn {
+    Figure multiple{0};
+    Figure plus{0};
+    Place place;
+
+    CastOn of(std::size_t size) const { return {multiple.of(size), plus.of(size)}; }
+};
+
+struct OwnStitch {
+    std::string name;
+    int takes = 1;
+    int makes = 1;
+    Place place;
+};
+
+// "Rep rows 3 and 4 five more times", said after row `after`.
+struct RowsAgain {
+    int after = 0;  // row number
+    int first = 1;
+    int last = 1;
+    Figure times;  // more times, after they have been worked once
+    Place place;
+};
+
+struct WrittenPattern {
+    std::string title;
+    Worked worked = Worked::Flat;
+    std::optional<WrittenCastOn> castOn;
+    std::vector<std::string> sizes;  // empty: one size without a name
+    std::vector<OwnStitch> ownStitches;
+    std::optional<int> repeatFrom;  // row number that follows the last row
+    std::vector<RowsAgain> again;   // by ascending `after`
+    std::vector<WrittenRow> rows;   // by ascending number; each row written out once
+
+    std::size_t sizeCount() const { return sizes.empty() ? 1 : sizes.size(); }
+    const WrittenRow* findRow(int number) const;
+};
+
+}  // namespace lacewright
