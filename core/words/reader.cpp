@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/words/edit_distance.h"
 #include "core/words/pattern_heading.h"
 #include "core/words/row_table.h"
 
@@ -64,6 +65,26 @@ class Reader {
         return parseRowHeading(at) || parseRowsAgain(at);
     }
 
+    // A line that goes on with the row above: not blank, without anything like a heading.
+    static bool goesOn(const Line& line) {
+        if (line.empty() || beginsRow(line)) return false;
+        const TokenCursor at(line);
+        const std::size_t colon = at.is(TokenKind::Number, 1) ? 2 : 1;
+        return !(at.is(TokenKind::Word) && at.is(TokenKind::Colon, colon));
+    }
+
+    void strangeLine(const Line& line) {
+        ReadMessage message{true,
+                            line.front().place,
+                            "this line does not say which row it is",
+                            "\"Row 1:\" or a heading such as \"Cast on:\"",
+                            {}};
+        for (const std::string_view known : {"row", "rows", "rnd", "round", "rounds"}) {
+            if (editDistance(line.front().text, known, 2) == 1) message.nearest = known;
+        }
+        read_.messages.push_back(std::move(message));
+    }
+
     // Headings stand before the first row; own stitches and "Repeat from row" anywhere.
     void readHeadings() {
         bool rows = false;
@@ -114,8 +135,7 @@ class Reader {
             } else if (const auto again = parseRowsAgain(at)) {
                 table_.repeat(*again, place);
             } else {
-                error(place, "this line does not say which row it is",
-                      "\"Row 1:\" or a heading such as \"Cast on:\"");
+                strangeLine(lines_[i]);
             }
         }
     }

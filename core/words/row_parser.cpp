@@ -193,15 +193,22 @@ void RowParser::item(Elements& out) {
         }
     }
     if (at_.atEnd() || at_.is(TokenKind::Close) || at_.is(TokenKind::Star) || atRepeat()) return;
+    // A word is told whole, with what stands before it without a blank: "k2tgo".
+    std::size_t first = at_.position();
+    const auto joined = [this](std::size_t i) {
+        const Token& before = at_.tokens()[i - 1];
+        return at_.tokens()[i].glued &&
+               (before.kind == TokenKind::Word || before.kind == TokenKind::Number);
+    };
+    while (first > 0 && joined(first)) --first;
     recover();
     std::string written;
-    const Place whole = spanning(place, at_.previous().place);
-    for (std::size_t i = 0; i < at_.position(); ++i) {
+    for (std::size_t i = first; i < at_.position(); ++i) {
         const Token& token = at_.tokens()[i];
-        if (token.place.offset < place.offset) continue;
         if (!written.empty() && !token.glued) written += ' ';
         written += token.text;
     }
+    const Place whole = spanning(at_.tokens()[first].place, at_.previous().place);
     const auto nearest = context_.vocabulary.nearest(written);
     complain(whole, "\"" + written + "\" is not a stitch that is known here",
              "a stitch, a bracket or *", nearest.value_or(""));
@@ -266,7 +273,10 @@ void RowParser::bracket(Elements& out) {
 void RowParser::settleBareStitch(Elements& elements) const {
     if (elements.empty() || !bare_ || elements.back().place.offset != *bare_) return;
     const auto* work = std::get_if<Working>(&elements.back().what);
-    if (!work || work->takes != 1 || (elements.size() > 1 && !bareInFull_)) return;
+    const bool ground = work && (work->term == "k" || work->term == "p");
+    const bool alone = elements.size() == 1;
+    if (!ground && !(work && alone && (work->term == "bo" || work->term == "k tbl"))) return;
+    if (!alone && !bareInFull_) return;
     Stretch stretch;
     stretch.leaves = Figure(0);
     stretch.body.push_back(elements.back());

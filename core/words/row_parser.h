@@ -98,7 +98,7 @@ class RowParser {
     bool repeatComesLater(int stars) const;
     std::optional<int> repeatTarget() const;
     void passRepeatWords();
-    Element repeated(Elements body, const Place& place, bool starred);
+    Element repeated(Elements body, const Place& start, int worked);
     Ending parseEnding();
     void applyEnding(Stretch& stretch, Ending ending, const Place& place);
     Elements lastPass(const Elements& body, const Ending& ending, const Place& place);

@@ -85,7 +85,7 @@ void RowParser::starred(Elements& out) {
         const auto target = repeatTarget();
         if (!target || *target == stars) {
             passRepeatWords();
-            return out.push_back(repeated(std::move(body), place, true));
+            return out.push_back(repeated(std::move(body), place, 0));
         }
     }
     if (!closed) {
@@ -137,9 +137,8 @@ void RowParser::again(Elements& out) {
             return;
         }
         body = marked->second;
-        Element more = repeated(std::move(body), place, true);
-        // What was marked has been worked once: "3 times in all" means two more.
-        return out.push_back(std::move(more));
+        // What was marked has been worked once already.
+        return out.push_back(repeated(std::move(body), place, 1));
     }
     if (out.empty()) {
         complain(place, "there is nothing before this to repeat");
@@ -153,17 +152,18 @@ void RowParser::again(Elements& out) {
     } else {
         body.swap(out);
     }
-    out.push_back(repeated(std::move(body), place, true));
+    out.push_back(repeated(std::move(body), place, 0));
 }
 
-Element RowParser::repeated(Elements body, const Place& start, bool starred) {
+// `worked`: how often the body already stands in the row.
+Element RowParser::repeated(Elements body, const Place& start, int worked) {
     Tail tail = parseTail();
     const Place place = spanning(start, at_.previous().place);
     if (tail.times) {
         // "rep from * 3 times" is 3 more to most writers and 3 in all to some.
         const auto group = [&](int more) {
             Figure count = *tail.times;
-            for (int& n : count.bySize) n = std::min(kMaxFigure, n + more);
+            for (int& n : count.bySize) n = std::clamp(n + more - worked, 0, kMaxFigure);
             return Element{place, Group{body, count}};
         };
         if (tail.more) return group(1);
@@ -175,7 +175,7 @@ Element RowParser::repeated(Elements body, const Place& start, bool starred) {
         choice.readings.push_back({n + " times in all", {group(0)}});
         return {place, std::move(choice)};
     }
-    Element element = stretchOf(std::move(body), tail, place, starred);
+    Element element = stretchOf(std::move(body), tail, place, true);
     auto& stretch = std::get<Stretch>(element.what);
     const std::size_t before = at_.position();
     Ending ending = parseEnding();

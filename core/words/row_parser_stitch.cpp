@@ -100,6 +100,7 @@ void RowParser::stitch(Elements& out, const TermMatch& match, const Place& place
     }
     if (term.role == TermRole::Ground) return ground(out, term, place);
 
+    const std::string word = at_.previous().text;
     Working work = working(term, match);
     Tail tail;
     bool counted = match.number > 0;
@@ -146,7 +147,7 @@ void RowParser::stitch(Elements& out, const TermMatch& match, const Place& place
     if (auto count = times(often)) return workedTimes(out, std::move(element), *count);
     if (!counted) {
         bare_ = place.offset;
-        bareInFull_ = term.takes.fixed == 1 && at_.previous().text.size() > 2;
+        bareInFull_ = word.size() > 2;
     }
     out.push_back(std::move(element));
 }

@@ -10,8 +10,26 @@ namespace lacewright {
 
 namespace {
 
-// The tokens a spelling is made of; "#" stands for any number. A blank in the spelling allows one
-// in the text, no blank forbids it.
+// Without blanks, and with the number in place of "#".
+std::string squeezed(std::string_view text, std::string_view number = {}) {
+    std::string out;
+    for (const char c : text) {
+        if (c == '#') {
+            out += number;
+        } else if (c != ' ') {
+            out += c;
+        }
+    }
+    return out;
+}
+
+std::string firstNumber(std::string_view text) {
+    const std::size_t begin = std::min(text.find_first_of("0123456789"), text.size());
+    const std::size_t end = std::min(text.find_first_not_of("0123456789", begin), text.size());
+    return std::string(text.substr(begin, end - begin));
+}
+
+// In a spelling "#" stands for any number; a blank allows one in the text, no blank forbids it.
 bool isNumberMark(const Token& token) {
     return token.kind == TokenKind::Star && token.text == "#";
 }
@@ -147,18 +165,29 @@ const Term* Vocabulary::find(std::string_view text) const {
 }
 
 std::optional<std::string> Vocabulary::nearest(std::string_view text) const {
+    const std::string written = squeezed(text);
+    const std::string number = firstNumber(text);
     std::optional<std::string> best;
+    std::size_t bestBlanks = 0;
     // One slip in a short word, two in a longer one.
-    std::size_t limit = text.size() <= 4 ? 2 : 3;
+    std::size_t limit = written.size() <= 4 ? 2 : 3;
     for (const Index* index : {&own_, builtIn_}) {
         for (const auto& [first, spellings] : *index) {
             for (const Spelling& spelling : spellings) {
-                if (spelling.text.size() < 2) continue;
-                const std::size_t distance = editDistance(text, spelling.text, limit);
-                if (distance < limit) {
-                    limit = distance;
-                    best = spelling.text;
-                }
+                const bool numbered = spelling.text.find('#') != std::string::npos;
+                if (spelling.text.size() < 2 || (numbered && number.empty())) continue;
+                const std::string known = squeezed(spelling.text, number);
+                const std::size_t distance = editDistance(written, known, limit + 1);
+                const std::size_t blanks =
+                    numbered ? 0 : static_cast<std::size_t>(std::ranges::count(spelling.text, ' '));
+                // Of two equally near, the one written as one word.
+                const bool better =
+                    best ? distance < limit || (distance == limit && blanks < bestBlanks)
+                         : distance < limit;
+                if (!better) continue;
+                limit = distance;
+                best = numbered ? known : spelling.text;
+                bestBlanks = blanks;
             }
         }
     }
