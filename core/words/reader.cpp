@@ -22,8 +22,7 @@ class Reader {
         readHeadings();
         readRows();
         if (table_.empty() && read_.messages.empty()) {
-            error(lines_.empty() ? Place() : lines_.front().front().place, "there are no rows here",
-                  "\"Row 1: k1, yo, ..\"");
+            error(Place(), "there are no rows here", "\"Row 1: k1, yo, ..\"");
         }
         table_.finish(read_.pattern);
         checkRepeatFrom();
