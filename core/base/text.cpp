@@ -70,11 +70,21 @@ std::string escapeXml(std::string_view text) {
     safe.reserve(text.size());
     for (const char c : text) {
         switch (c) {
-            case '&': safe += "&amp;"; break;
-            case '<': safe += "&lt;"; break;
-            case '>': safe += "&gt;"; break;
-            case '"': safe += "&quot;"; break;
-            case '\'': safe += "&#39;"; break;
+            case '&':
+                safe += "&amp;";
+                break;
+            case '<':
+                safe += "&lt;";
+                break;
+            case '>':
+                safe += "&gt;";
+                break;
+            case '"':
+                safe += "&quot;";
+                break;
+            case '\'':
+                safe += "&#39;";
+                break;
             default:
                 if (static_cast<unsigned char>(c) >= 0x20 || c == '\n' || c == '\t') safe += c;
         }
@@ -86,7 +96,11 @@ bool isUtf8(std::string_view text) {
     std::size_t i = 0;
     while (i < text.size()) {
         const auto lead = static_cast<unsigned char>(text[i]);
-        const std::size_t length = lead < 0x80 ? 1 : lead >> 5U == 6 ? 2 : lead >> 4U == 14 ? 3 : lead >> 3U == 30 ? 4 : 0;
+        const std::size_t length = lead < 0x80        ? 1
+                                   : lead >> 5U == 6  ? 2
+                                   : lead >> 4U == 14 ? 3
+                                   : lead >> 3U == 30 ? 4
+                                                      : 0;
         if (length == 0 || i + length > text.size()) return false;
         unsigned code = length == 1 ? lead : lead & (0xFFU >> (length + 1));
         for (std::size_t k = 1; k < length; ++k) {
@@ -95,7 +109,8 @@ bool isUtf8(std::string_view text) {
             code = code << 6U | (next & 0x3FU);
         }
         constexpr unsigned kSmallest[] = {0, 0, 0x80, 0x800, 0x10000};
-        if (code < kSmallest[length] || code > 0x10FFFF || (code >= 0xD800 && code <= 0xDFFF)) return false;
+        if (code < kSmallest[length] || code > 0x10FFFF || (code >= 0xD800 && code <= 0xDFFF))
+            return false;
         i += length;
     }
     return true;

@@ -77,7 +77,8 @@ class Solver {
         if (rest.terms().size() == 1) {
             const auto& term = rest.terms().front();
             const std::int64_t at = -rest.constant() / term.coefficient;
-            if (-rest.constant() % term.coefficient == 0 && at >= smallest(term.variable)) fit_.onlyAt = at;
+            if (-rest.constant() % term.coefficient == 0 && at >= smallest(term.variable))
+                fit_.onlyAt = at;
         }
         setExample(rest, [](std::int64_t difference) { return difference != 0; });
     }
@@ -86,11 +87,13 @@ class Solver {
     void solveFor(const AffineForm::Term& own, const AffineForm& equation) {
         const AffineForm rest = equation - AffineForm::of(own.variable, own.coefficient);
         const std::int64_t size = own.coefficient < 0 ? -own.coefficient : own.coefficient;
-        const AffineForm share = own.coefficient < 0 ? rest : AffineForm() - rest;  // size * own = share
+        const AffineForm share =
+            own.coefficient < 0 ? rest : AffineForm() - rest;  // size * own = share
         if (!divisible(share, size)) {
             fit_.kind = FitKind::NotWhole;
             findResidue(share, size);
-            setExample(share, [size](std::int64_t value) { return value < 0 || value % size != 0; });
+            setExample(share,
+                       [size](std::int64_t value) { return value < 0 || value % size != 0; });
             return;
         }
         const AffineForm value = divided(share, size);
@@ -181,7 +184,8 @@ Fit Needle::fit(const AffineForm& takes, const std::vector<Demand>& demands) con
     Fit fit;
     Solver solver(*this, fit);
     std::vector<AffineForm> equations;
-    for (const Demand& demand : demands) equations.push_back(demand.form - AffineForm(demand.value));
+    for (const Demand& demand : demands)
+        equations.push_back(demand.form - AffineForm(demand.value));
     if (loops_) {
         fit.available = *loops_;
         equations.push_back(takes - *loops_);

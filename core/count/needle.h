@@ -13,11 +13,11 @@ namespace lacewright {
 
 // Why a row does or does not use up the loops on the needle.
 enum class FitKind {
-    Fits,         // for every allowed value of the free counts
-    Edges,        // too many or too few by a fixed number, however often the repeats are worked
-    Drift,        // the difference grows with a count
-    NotWhole,     // the row's own repeat divides the loops only for some values
-    TooFew        // the row's own repeat would have to be worked a negative number of times
+    Fits,      // for every allowed value of the free counts
+    Edges,     // too many or too few by a fixed number, however often the repeats are worked
+    Drift,     // the difference grows with a count
+    NotWhole,  // the row's own repeat divides the loops only for some values
+    TooFew     // the row's own repeat would have to be worked a negative number of times
 };
 
 // A row measured against the needle.
@@ -25,8 +25,8 @@ struct Fit {
     FitKind kind = FitKind::Fits;
     AffineForm available;  // loops on the needle, in free variables
     AffineForm required;   // what the row takes; own variables that could be solved are filled in
-    std::map<Variable, AffineForm> solved;  // own variables, in free variables
-    std::set<Variable> freed;               // own variables left free (nothing fixes them)
+    std::map<Variable, AffineForm> solved;    // own variables, in free variables
+    std::set<Variable> freed;                 // own variables left free (nothing fixes them)
     std::map<Variable, std::int64_t> raised;  // larger smallest values that the row demands
 
     // For a misfit: the smallest allowed free values at which the row fails, and the plain numbers.

@@ -10,10 +10,10 @@ namespace lacewright {
 // from `first` (right) to `last` (left), first <= last.
 struct Segment {
     enum class Part : std::uint8_t {
-        Plain,       // outside every repeat, worked once
-        Box,         // a whole repeat, worked as often as the repeat says
-        StartOfSize, // the part of a box that a size works before the full passes
-        EndOfSize    // the part of a box that a size works after them
+        Plain,        // outside every repeat, worked once
+        Box,          // a whole repeat, worked as often as the repeat says
+        StartOfSize,  // the part of a box that a size works before the full passes
+        EndOfSize     // the part of a box that a size works after them
     };
     int first = 1;
     int last = 1;

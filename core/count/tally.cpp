@@ -34,7 +34,8 @@ std::optional<Tally> substitutionEffect(const Chart& chart, const Substitution& 
     if (!stitch) return std::nullopt;
     const StitchIndex drawn = chart.row(substitution.row).at(substitution.column);
     const StitchCatalogue& stitches = *chart.stitches;
-    if (drawn == kCovered || stitches.spans()[drawn] != stitches.spans()[*stitch]) return std::nullopt;
+    if (drawn == kCovered || stitches.spans()[drawn] != stitches.spans()[*stitch])
+        return std::nullopt;
     for (const Segment& segment : path) {
         if (substitution.column < segment.first || substitution.column > segment.last) continue;
         if (segment.isBox() && times[static_cast<std::size_t>(segment.repeat)] == 0) continue;
@@ -61,7 +62,8 @@ RowForms formsOf(const Chart& chart, int rowIndex, const Size& size, const Path&
     }
     for (const Substitution& substitution : size.substitutions) {
         if (substitution.row != rowIndex) continue;
-        if (const auto effect = substitutionEffect(chart, substitution, path, times)) known += *effect;
+        if (const auto effect = substitutionEffect(chart, substitution, path, times))
+            known += *effect;
     }
     forms.takes.add(known.takes);
     forms.makes.add(known.makes);

@@ -30,7 +30,8 @@ std::optional<StitchIndex> StitchCatalogue::find(std::string_view id) const {
 Result<StitchCataloguePtr> StitchCatalogue::with(Stitch stitch) const {
     if (auto problem = stitchProblem(stitch)) return *problem;
     if (find(stitch.id)) {
-        return Error{ErrorCode::Refused, "A stitch named \"" + stitch.id + "\" exists already.", {}};
+        return Error{
+            ErrorCode::Refused, "A stitch named \"" + stitch.id + "\" exists already.", {}};
     }
     if (stitches_.size() > 0xFFFE) {
         return Error{ErrorCode::OutOfRange, "A chart can hold at most 65534 kinds of stitch.", {}};
