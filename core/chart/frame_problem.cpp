@@ -88,6 +88,12 @@ Problem substitutionProblem(const Substitution& substitution, const std::string&
                    std::to_string(substitution.column) + ", by one of another width.");
 }
 
+Problem timesProblem(int times, const std::string& size, const std::string& repeat) {
+    if (within(times, 0, kMaxTimes)) return {};
+    return outOfRange(size + " must work repeat " + repeat + " 0 to " + std::to_string(kMaxTimes) +
+                      " times.");
+}
+
 Problem sizeProblem(const Size& size, const Chart& chart) {
     const std::string name = "Size " + size.name;
     if (auto problem = reachProblem(size.reach, name, chart.width)) return problem;
@@ -100,10 +106,7 @@ Problem sizeProblem(const Size& size, const Chart& chart) {
         if (auto problem = reachProblem(change.reach, name, chart.width)) return problem;
     }
     for (const auto& [repeat, times] : size.times) {
-        if (!within(times, 0, kMaxTimes)) {
-            return outOfRange(name + " must work repeat " + repeat + " 0 to " +
-                              std::to_string(kMaxTimes) + " times.");
-        }
+        if (auto problem = timesProblem(times, name, repeat)) return problem;
     }
     if (size.stitches && !within(*size.stitches, 0, kMaxNeedle)) {
         return outOfRange(name + " cannot have " + std::to_string(*size.stitches) + " stitches.");
