@@ -1,0 +1,1 @@
+target_sources(core PRIVATE sheet/cuts.cpp sheet/drawing.cpp sheet/flow.cpp sheet/foot.cpp sheet/grid.cpp sheet/lay_out.cpp sheet/pages.cpp sheet/path_data.cpp sheet/repeats.cpp sheet/role.cpp sheet/row_words.cpp sheet/rows.cpp sheet/sentences.cpp sheet/size_span.cpp sheet/svg.cpp sheet/text_blocks.cpp sheet/text_width.cpp)
