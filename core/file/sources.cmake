@@ -7,6 +7,7 @@ target_sources(core PRIVATE
     file/json_value.cpp
     file/layout_text.cpp
     file/object_writer.cpp
+    file/report_text.cpp
     file/row_text.cpp
     file/size_text.cpp
     file/stitch_table.cpp

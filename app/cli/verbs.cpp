@@ -1,0 +1,40 @@
+#include <algorithm>
+#include <ostream>
+
+#include "app/cli/verb.h"
+
+namespace lacewright::cli {
+
+const std::vector<Verb>& verbs() {
+    static const std::vector<Verb> table = {
+        {"check",
+         "FILE...",
+         "prove that charts can be knitted, for every size and number of repeats",
+         {{"--json", "", "one JSON object a file, on a line of its own"},
+          {"--size", "NAME|all", "only what concerns this size (default: all)"}},
+         &runCheck},
+        {"draw",
+         "FILE",
+         "draw a chart as SVG, PDF or PNG, by the ending of OUT",
+         {{"-o", "OUT", "where to write the picture"},
+          {"--size", "NAME|all", "highlight this size (default: all, none highlighted)"},
+          {"--title", "TEXT", "instead of the chart's name"},
+          {"--paper", "a4|a3|a5|letter|tabloid", "sheets of the PDF (default: a4)"},
+          {"--cell", "MM", "width of a cell in millimetres, 1 to 50 (default: 5)"}},
+         &runDraw},
+    };
+    return table;
+}
+
+const Verb* findVerb(std::string_view name) {
+    const auto found = std::find_if(verbs().begin(), verbs().end(),
+                                    [name](const Verb& verb) { return verb.name == name; });
+    return found == verbs().end() ? nullptr : &*found;
+}
+
+int Call::refuse(const std::string& sentence) const {
+    err << "lacewright: " << sentence << "\n";
+    return kMisuse;
+}
+
+}  // namespace lacewright::cli
