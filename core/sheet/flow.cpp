@@ -8,18 +8,20 @@ namespace {
 constexpr int kColumnGap = 28;         // units between columns of text
 constexpr int kNarrowestColumn = 260;  // 65 mm of standard paper
 constexpr int kWidestRow = 4;          // columns
+constexpr double kHeadingSpace = 0.8;  // before a heading, in sizes of running text
 constexpr double kLeading = 1.3;       // line height in font sizes
 
 int lineHeight(const Drawing& drawing, const Line& line) {
     return drawing.units(line.points * kLeading);
 }
 
-int headingSpace(const Drawing& drawing, const Entry& entry) {
-    return entry.heading ? drawing.units(drawing.body() * 0.6) : 0;
+// A heading has space before it, except at the top of a column.
+int spaceBefore(const Drawing& drawing, const Entry& entry, bool atTop) {
+    return entry.heading && !atTop ? drawing.units(drawing.body() * kHeadingSpace) : 0;
 }
 
-int heightOf(const Drawing& drawing, const Entry& entry) {
-    int height = headingSpace(drawing, entry);
+int heightOf(const Drawing& drawing, const Entry& entry, bool atTop) {
+    int height = spaceBefore(drawing, entry, atTop);
     for (const Line& line : entry.lines) height += lineHeight(drawing, line);
     const int cells = entry.cells > 0 ? kCellUnits + 2 : 0;
     return (entry.above ? height + cells : std::max(height, cells)) + entry.gap;
@@ -31,7 +33,7 @@ std::size_t fill(const Drawing& drawing, const std::vector<Entry>& entries, std:
     int used = 0;
     std::size_t next = first;
     while (next < entries.size()) {
-        used += heightOf(drawing, entries[next]);
+        used += heightOf(drawing, entries[next], next == first);
         if (used > height) break;
         ++next;
     }
@@ -75,16 +77,19 @@ void drawCells(Group& group, const Entry& entry, Spot at) {
     if (entry.glyph >= 0) group.items.emplace_back(GlyphRun{entry.glyph, at.y, {at.x}});
 }
 
-void drawEntry(const Drawing& drawing, const Entry& entry, Spot at, std::vector<Group>& groups) {
+// Gives the units used.
+int drawEntry(const Drawing& drawing, const Entry& entry, Spot at, bool atTop,
+              std::vector<Group>& groups) {
     Group& group = groupNamed(groups, entry.group);
-    int y = at.y + headingSpace(drawing, entry);
-    if (entry.cells > 0) drawCells(group, entry, at);
+    int y = at.y + spaceBefore(drawing, entry, atTop);
+    if (entry.cells > 0) drawCells(group, entry, {at.x, y});
     if (entry.above) y += kCellUnits + 2;
     for (const Line& line : entry.lines) {
-        addText(group, line.role, {at.x + entry.indent, y + drawing.units(line.points)},
-                Anchor::Start, line.points, line.text);
+        const Spot base{at.x + entry.indent, y + drawing.units(line.points)};
+        addText(group, line.role, base, Anchor::Start, line.points, line.text);
         y += lineHeight(drawing, line);
     }
+    return heightOf(drawing, entry, atTop);
 }
 
 }  // namespace
@@ -103,20 +108,18 @@ Flowed flow(const Drawing& drawing, const std::vector<Entry>& entries, std::size
     const int columns = columnsOfText(area.width);
     int limit = area.height;
     if (limit == 0) {
-        for (const Entry& entry : entries) limit += heightOf(drawing, entry);
+        for (const Entry& entry : entries) limit += heightOf(drawing, entry, false);
     }
     const int height = evenHeight(drawing, entries, first, columns, limit);
     Flowed flowed{first, 0};
     for (int column = 0; column < columns; ++column) {
-        const std::size_t end = fill(drawing, entries, flowed.next, height);
-        int y = area.y;
+        const std::size_t begin = flowed.next;
+        const std::size_t end = fill(drawing, entries, begin, height);
+        Spot at{area.x + column * (textColumnWidth(area.width) + kColumnGap), area.y};
         for (; flowed.next < end; ++flowed.next) {
-            const Entry& entry = entries[flowed.next];
-            drawEntry(drawing, entry,
-                      {area.x + column * (textColumnWidth(area.width) + kColumnGap), y}, groups);
-            y += heightOf(drawing, entry);
+            at.y += drawEntry(drawing, entries[flowed.next], at, flowed.next == begin, groups);
         }
-        flowed.height = std::max(flowed.height, y - area.y);
+        flowed.height = std::max(flowed.height, at.y - area.y);
     }
     return flowed;
 }

@@ -3,6 +3,7 @@
 
 #include "core/count/tally.h"
 #include "core/sheet/grid.h"
+#include "core/sheet/row_words.h"
 
 namespace lacewright {
 namespace {
@@ -131,9 +132,7 @@ class Foot {
         }
         const Chart& chart = drawing_.chart;
         if (repeat.firstRow == 0 && repeat.lastRow == chart.height() - 1) return label;
-        return label + ", " + drawing_.rowWord() + "s " +
-               std::to_string(chart.rowNumber(repeat.firstRow)) + "\u2013" +
-               std::to_string(chart.rowNumber(repeat.lastRow));
+        return label + ", " + rowsInWords(chart, repeat.firstRow, repeat.lastRow);
     }
 
     const Drawing& drawing_;

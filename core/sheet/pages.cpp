@@ -5,6 +5,7 @@
 
 #include "core/sheet/cuts.h"
 #include "core/sheet/grid.h"
+#include "core/sheet/row_words.h"
 #include "core/sheet/text_blocks.h"
 
 namespace lacewright {
@@ -181,7 +182,8 @@ class PrintedPages {
     }
 
     void addNumbers() {
-        const Spot corner{format_.width - format_.margin, format_.height - format_.margin};
+        const Spot corner{format_.width - format_.margin,
+                          format_.height - format_.margin - drawing_.units(drawing_.body() / 4)};
         for (std::size_t i = 0; i < pages_.size(); ++i) {
             Group group = emptyGroup("footer");
             std::string words =
@@ -197,10 +199,8 @@ class PrintedPages {
     std::string whatItShows(int sheet) const {
         const Piece piece =
             format_.cuts.piece(sheet % format_.cuts.across(), sheet / format_.cuts.across());
-        const Chart& chart = drawing_.chart;
         return "columns " + std::to_string(piece.right) + "\u2013" + std::to_string(piece.left) +
-               ", " + drawing_.rowWord() + "s " + std::to_string(chart.rowNumber(piece.firstRow)) +
-               "\u2013" + std::to_string(chart.rowNumber(piece.lastRow));
+               ", " + rowsInWords(drawing_.chart, piece.firstRow, piece.lastRow);
     }
 
     const Drawing& drawing_;

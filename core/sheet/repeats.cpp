@@ -2,6 +2,7 @@
 #include <utility>
 
 #include "core/sheet/grid.h"
+#include "core/sheet/row_words.h"
 
 namespace lacewright {
 namespace {
@@ -83,9 +84,7 @@ Group drawRowRepeat(const Drawing& drawing, const Piece& piece) {
     if (first == repeat.firstRow) run.push_back({x + kBracketArm, bottom});
     group.items.emplace_back(Shape{Role::Bracket, {run}, false});
 
-    std::string words = "repeat " + drawing.rowWord() + "s " +
-                        std::to_string(drawing.chart.rowNumber(repeat.firstRow)) + "\u2013" +
-                        std::to_string(drawing.chart.rowNumber(repeat.lastRow));
+    std::string words = "repeat " + rowsInWords(drawing.chart, repeat.firstRow, repeat.lastRow);
     const Spot at{x - 5, (top + bottom) / 2};
     group.items.emplace_back(
         Text{Role::RepeatName, at, Anchor::Middle, drawing.body(), std::move(words), true});

@@ -28,7 +28,7 @@ constexpr std::array<Look, static_cast<std::size_t>(Role::Count)> kLooks = {{
     {"veil", 0, kBlack, true, kWhite, 0.72},
     {"frame", 2.0, kBlack},
     {"cut", 1.4, kBlack, false, kWhite, 1, 4},
-    {"repeat", 4.0, kVermillion},
+    {"repeat", 3.2, kVermillion},
     {"bracket", 1.4, kVermillion},
     {"size-outline", 2.6, kBlue},
     {"size-edge", 1.4, kBlue, false, kWhite, 1, 3},

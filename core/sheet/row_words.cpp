@@ -57,6 +57,13 @@ std::string stitchInWords(const StitchCatalogue& stitches, StitchIndex stitch, S
     return drawn.wrongSide.abbreviation;
 }
 
+std::string rowsInWords(const Chart& chart, int firstRow, int lastRow) {
+    std::string words = chart.worked == Worked::Flat ? "row" : "round";
+    const std::string first = std::to_string(chart.rowNumber(firstRow));
+    if (firstRow == lastRow) return words + " " + first;
+    return words + "s " + first + "\u2013" + std::to_string(chart.rowNumber(lastRow));
+}
+
 std::string rowInWords(const Chart& chart, int row) {
     const Side side = chart.sideOf(row);
     std::string words =

@@ -11,6 +11,9 @@ namespace lacewright {
 // Requires: 0 <= row < chart.height().
 std::string rowInWords(const Chart& chart, int row);
 
+// "row 4", "rounds 4\u20136". Requires: both are row indices.
+std::string rowsInWords(const Chart& chart, int firstRow, int lastRow);
+
 // A stitch as it is worked on one side: "knit" is "purl" on the wrong side.
 std::string stitchInWords(const StitchCatalogue& stitches, StitchIndex stitch, Side side);
 

@@ -28,11 +28,6 @@ RowForms formsFor(const Drawing& drawing, int row) {
     return formsOf(chart, row, *drawing.size, path, timesOf(chart, *drawing.size));
 }
 
-std::string numbers(const Chart& chart, int firstRow, int lastRow) {
-    return std::to_string(chart.rowNumber(firstRow)) + "\u2013" +
-           std::to_string(chart.rowNumber(lastRow));
-}
-
 std::string ruleOfUncharted(const Chart& chart) {
     const bool flat = chart.worked == Worked::Flat;
     std::string which = "Even-numbered rounds";
@@ -95,8 +90,7 @@ std::vector<std::string> sizeSentences(const Drawing& drawing, const Size& size)
     if (size.stitches) words += "; " + counted(*size.stitches, "stitch", "stitches");
     std::vector<std::string> sentences = {words + "."};
     for (const ReachChange& change : size.changes) {
-        sentences.push_back("On " + drawing.rowWord() + "s " +
-                            numbers(chart, change.firstRow, change.lastRow) + " from " +
+        sentences.push_back("On " + rowsInWords(chart, change.firstRow, change.lastRow) + " from " +
                             place(chart, change.reach.start) + " to " +
                             place(chart, change.reach.end) + ".");
     }
@@ -145,11 +139,10 @@ std::vector<std::string> readingSentences(const Chart& chart) {
             "Stitches inside the heavy outline of a repeat are worked as often as it says, those "
             "outside once.");
     }
-    const std::string rows = chart.worked == Worked::Flat ? "Rows " : "Rounds ";
     if (chart.rowRepeat) {
-        sentences.push_back(rows +
-                            numbers(chart, chart.rowRepeat->firstRow, chart.rowRepeat->lastRow) +
-                            " are worked again and again.");
+        sentences.push_back(
+            "Work " + rowsInWords(chart, chart.rowRepeat->firstRow, chart.rowRepeat->lastRow) +
+            " again and again.");
     }
     if (chart.gauge.stitches > 0 && chart.gauge.rows > 0) {
         const auto whole = [](double value) {

@@ -1,0 +1,128 @@
+#include "tests/core/sheet/sheet_probe.h"
+
+namespace lacewright {
+namespace {
+
+using test::boundsOf;
+using test::frameOf;
+using test::panel;
+using test::Rectangle;
+using test::runsOf;
+using test::textsOf;
+using test::wordsOf;
+using testing::Contains;
+
+Page pageOf(const Chart& chart, const std::string& size = {}) {
+    SheetOptions options;
+    options.size = size;
+    return layOut(chart, options).pages.front();
+}
+
+TEST(Foot, ColumnNumbersRunFromTheRightUnderTheirColumns) {
+    const Page page = pageOf(blankChart(12, 1));
+    const Rectangle frame = frameOf(page);
+    int column = 1;
+    for (const Text& text : textsOf(page, Role::ColumnNumber)) {
+        EXPECT_EQ(text.text, std::to_string(column));
+        EXPECT_EQ(text.at.x, frame.right - column * kCellUnits + kCellUnits / 2);
+        EXPECT_GT(text.at.y, frame.bottom);
+        ++column;
+    }
+    EXPECT_EQ(column, 13);
+    EXPECT_EQ(wordsOf(pageOf(blankChart(41, 1)), Role::ColumnNumber),
+              (std::vector<std::string>{"1", "5", "10", "15", "20", "25", "30", "35", "40"}));
+}
+
+TEST(Foot, PointsStandUnderTheirColumns) {
+    const Page page = pageOf(panel());
+    const Rectangle frame = frameOf(page);
+    const auto points = textsOf(page, Role::PointName);
+    ASSERT_EQ(points.size(), 3U);
+    EXPECT_EQ(points[1].text, "Q");
+    EXPECT_EQ(points[1].at.x, frame.right - 6 * kCellUnits + kCellUnits / 2);
+}
+
+TEST(Foot, EverySizeHasALineFromItsStartToItsEnd) {
+    const Page page = pageOf(panel());
+    const Rectangle frame = frameOf(page);
+    const auto lines = runsOf(page, Role::SizeLine);
+    ASSERT_EQ(lines.size(), 2U);
+    const Rectangle small = boundsOf(lines[0]);
+    EXPECT_EQ(small.right, frame.right - 5 * kCellUnits - 1);
+    EXPECT_EQ(small.left, frame.right - 11 * kCellUnits + 1);
+    EXPECT_LT(boundsOf(lines[0]).bottom, boundsOf(lines[1]).bottom);
+    EXPECT_EQ(wordsOf(page, Role::SizeName), (std::vector<std::string>{"small", "large"}));
+}
+
+TEST(Foot, RepeatsAreNamedWithTheTimesOfTheChosenSize) {
+    EXPECT_EQ(wordsOf(pageOf(panel()), Role::RepeatName),
+              (std::vector<std::string>{"repeat rows 1\u20133", "repeat A, rows 1\u20133"}));
+    EXPECT_EQ(wordsOf(pageOf(panel(), "large"), Role::RepeatName).back(),
+              "repeat A \u00D7 5, rows 1\u20133");
+}
+
+TEST(ChosenSize, IsTintedOutlinedAndNamedAndTheRestVeiled) {
+    const Page page = pageOf(panel(), "large");
+    const Rectangle frame = frameOf(page);
+    const auto x = [&](int column) { return frame.right - (column - 1) * kCellUnits; };
+    const auto tint = runsOf(page, Role::SizeGround);
+    // The lower three rows from column 2 to 11, where the jog asks for a band of its own; the top
+    // row from 3 to 10.
+    ASSERT_FALSE(tint.empty());
+    EXPECT_EQ(boundsOf(tint.front()).right, x(2));
+    EXPECT_EQ(boundsOf(tint.front()).left, x(12));
+    EXPECT_EQ(boundsOf(tint.back()), (Rectangle{x(11), frame.top, x(3), frame.top + kCellUnits}));
+    const auto veil = runsOf(page, Role::Veil);
+    int veiled = 0;
+    for (const auto& run : veil) {
+        const Rectangle box = boundsOf(run);
+        veiled += (box.right - box.left) / kCellUnits * ((box.bottom - box.top) / kCellUnits);
+    }
+    EXPECT_EQ(veiled, 3 * 2 + 4);
+    EXPECT_FALSE(runsOf(page, Role::SizeOutline).empty());
+    EXPECT_EQ(runsOf(page, Role::ChosenSizeLine).size(), 1U);
+    EXPECT_EQ(runsOf(page, Role::SizeLine).size(), 1U);
+    EXPECT_EQ(wordsOf(page, Role::ChosenSizeName),
+              (std::vector<std::string>{"large", "large (highlighted)"}));
+}
+
+TEST(ChosenSize, ItsOutlineStepsWithItsShaping) {
+    const Page page = pageOf(panel(), "large");
+    const Rectangle frame = frameOf(page);
+    const auto x = [&](int column) { return frame.right - (column - 1) * kCellUnits; };
+    const int step = frame.top + kCellUnits;
+    const auto outline = runsOf(page, Role::SizeOutline);
+    EXPECT_THAT(outline, Contains(std::vector<Spot>{{x(3), step}, {x(2), step}}));
+    EXPECT_THAT(outline, Contains(std::vector<Spot>{{x(12), step}, {x(11), step}}));
+}
+
+TEST(ChosenSize, AStartInsideARepeatIsADashedLine) {
+    const Page page = pageOf(panel(), "small");
+    const Rectangle frame = frameOf(page);
+    const auto edges = runsOf(page, Role::SizeEdge);
+    ASSERT_FALSE(edges.empty());
+    EXPECT_EQ(edges.front().front(), (Spot{frame.right - 5 * kCellUnits, frame.bottom}));
+    EXPECT_TRUE(runsOf(pageOf(panel(), "large"), Role::SizeEdge).empty());
+}
+
+TEST(ChosenSize, ARepeatWorkedNoTimeIsVeiled) {
+    Chart chart = panel();
+    chart.sizes[1].times["A"] = 0;
+    const Page page = pageOf(chart, "large");
+    int tinted = 0;
+    for (const auto& run : runsOf(page, Role::SizeGround)) {
+        const Rectangle box = boundsOf(run);
+        tinted += (box.right - box.left) / kCellUnits * ((box.bottom - box.top) / kCellUnits);
+    }
+    EXPECT_EQ(tinted, 3 * 4 + 8);
+}
+
+TEST(ChosenSize, NoSizeChosenMeansNothingIsTintedOrVeiled) {
+    const Page page = pageOf(panel());
+    EXPECT_TRUE(runsOf(page, Role::SizeGround).empty());
+    EXPECT_TRUE(runsOf(page, Role::Veil).empty());
+    EXPECT_TRUE(runsOf(page, Role::SizeOutline).empty());
+}
+
+}  // namespace
+}  // namespace lacewright
