@@ -2,7 +2,7 @@
 add_executable(app_tests app/app_tests_main.cpp)
 set_target_properties(app_tests PROPERTIES AUTOMOC ON)
 target_link_libraries(app_tests PRIVATE test_support app_lib Qt6::Test)
-foreach(room document canvas panels window)
+foreach(room document canvas panels print window)
     include(app/${room}/sources.cmake)
 endforeach()
 gtest_discover_tests(app_tests DISCOVERY_MODE PRE_TEST)
