@@ -59,10 +59,10 @@ inline Chart soundChart() {
     return chart;
 }
 
-// The same with a yarn over forgotten in the first row.
+// The second row takes one stitch more in every repeat than the first one leaves.
 inline Chart faultyChart() {
     Chart chart = soundChart();
-    chart.rows.replace(0, makeRow(test::cellsOf("k yo ssk k2tog k k"), *chart.stitches));
+    chart.rows.replace(1, makeRow(test::cellsOf("k yo ssk k2tog k k"), *chart.stitches));
     return chart;
 }
 
