@@ -42,7 +42,7 @@ void Survey::count(int row) {
 
 bool Survey::simplyFits(int row) const {
     const auto r = static_cast<std::size_t>(row);
-    return row > 0 && forms_[r].takes == forms_[r - 1].makes;
+    return row > 0 && forms_[r].takes == forms_[r - 1].makes && whole_.sameBand(row, row - 1);
 }
 
 Needle Survey::needleBefore(int row) const {
@@ -62,6 +62,9 @@ void Survey::measure(int row) {
     const RowForms& forms = forms_[static_cast<std::size_t>(row)];
     Fit fit = needle.fit(forms.takes);
     needle.work(forms, fit);
+    for (const Segment& segment : whole_.path(row)) {
+        if (segment.isBox()) needle.meet(segment.repeat);
+    }
     steps_.insert_or_assign(row, Step{std::move(fit), std::move(needle)});
 }
 

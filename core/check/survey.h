@@ -19,6 +19,10 @@ class PathTable {
     PathTable(const Chart& chart, const Size* size);
     const Path& path(int row) const { return bands_[bandOf_[static_cast<std::size_t>(row)]].path; }
     const Reach& reach(int row) const { return bands_[bandOf_[static_cast<std::size_t>(row)]].reach; }
+    // Both rows are worked along the same path.
+    bool sameBand(int row, int other) const {
+        return bandOf_[static_cast<std::size_t>(row)] == bandOf_[static_cast<std::size_t>(other)];
+    }
 
  private:
     std::vector<PathBand> bands_;

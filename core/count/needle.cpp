@@ -225,9 +225,13 @@ void Needle::work(const RowForms& row, const Fit& fit) {
     hold(row.makes);
 }
 
+void Needle::meet(Variable variable) {
+    if (!solved_.contains(variable)) free_.emplace(variable, kSmallestCount);
+}
+
 void Needle::hold(const AffineForm& makes) {
     loops_ = resolved(makes);
-    for (const auto& term : loops_->terms()) free_.emplace(term.variable, kSmallestCount);
+    for (const auto& term : loops_->terms()) meet(term.variable);
 }
 
 }  // namespace lacewright
