@@ -1,5 +1,6 @@
 #include "app/canvas/chart_view.h"
 
+#include <QAccessible>
 #include <QEvent>
 #include <QPaintEvent>
 #include <QPainter>
@@ -7,17 +8,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/canvas/chart_accessible.h"
+#include "app/canvas/companion_painter.h"
 #include "app/canvas/foot_layout.h"
 #include "app/canvas/overlay_painter.h"
-#include "app/canvas/side_painter.h"
 
 namespace lacewright::app {
 namespace {
-
-// Device-independent pixels.
-constexpr double kBorder = 4;
-constexpr double kTopBorder = 20;  // room for the names of repeats
-constexpr double kText = 11.5;
 
 CellArea asArea(Cell cell) {
     return {cell.row, cell.row, cell.column, cell.column};
@@ -32,6 +29,7 @@ ChartView::ChartView(Document& document, ViewState& view, QWidget* parent)
     viewport()->setAttribute(Qt::WA_OpaquePaintEvent);
     viewport()->setMouseTracking(true);
     setAccessibleName(tr("Chart"));
+    QAccessible::installFactory(makeChartAccessible);
     colours_ = coloursFor(palette());
     connectSources();
     relayout();
@@ -77,55 +75,9 @@ ViewScene ChartView::scene() const {
             view_.cursor(),
             view_.selection(),
             view_.hasSelection(),
-            hasFocus()};
-}
-
-int ChartView::stepPixels() const {
-    return std::max(1, static_cast<int>(std::lround(scale_)));
-}
-
-void ChartView::relayout() {
-    scale_ = devicePixelRatioF();
-    font_ = font();
-    font_.setPixelSize(std::max(6, static_cast<int>(std::lround(kText * scale_))));
-    const ViewScene before = scene();
-    const int cell = std::max(1, static_cast<int>(std::lround(view_.cellSize() * scale_)));
-    const Chart& chart = shownChart();
-    geometry_ = ChartGeometry(chart.width, std::max(1, chart.height()), cell,
-                              {before.px(kBorder), before.px(kTopBorder)});
-    const QSize view(static_cast<int>(viewport()->width() * scale_),
-                     static_cast<int>(viewport()->height() * scale_));
-    const SideWidths sides = sideWidths(before);
-    const MarginSizes margins{sides.left, sides.right, footHeight(before, view.height() / 2)};
-    layout_ = layOut(view, geometry_.size(), margins, stepPixels());
-    horizontalScrollBar()->setPageStep(layout_.grid.width());
-    verticalScrollBar()->setPageStep(layout_.grid.height());
-    horizontalScrollBar()->setSingleStep(cell);
-    verticalScrollBar()->setSingleStep(cell);
-    horizontalScrollBar()->setRange(0, layout_.scrollRange.width());
-    verticalScrollBar()->setRange(0, layout_.scrollRange.height());
-    marks_.refresh(scene());
-    viewport()->update();
-}
-
-void ChartView::scrollTo(QPoint position) {
-    horizontalScrollBar()->setValue(position.x());
-    verticalScrollBar()->setValue(position.y());
-}
-
-void ChartView::reveal(Cell cell) {
-    const QPoint scrolled(horizontalScrollBar()->value(), verticalScrollBar()->value());
-    scrollTo(scrolledTo(layout_, scrolled, geometry_.rectOf(cell), geometry_.cell()));
-}
-
-void ChartView::zoomToFit() {
-    const ViewScene now = scene();
-    const MarginSizes margins{layout_.left.width(), layout_.right.width(), layout_.foot.height()};
-    const double width = viewport()->width() * scale_ - margins.left - margins.right;
-    const double height = viewport()->height() * scale_ - margins.foot;
-    const double across = (width - 2 * now.px(kBorder)) / geometry_.columns();
-    const double upward = (height - now.px(kBorder) - now.px(kTopBorder)) / geometry_.rows();
-    view_.zoomTo(static_cast<int>(std::floor(std::min(across, upward) / scale_)));
+            hasFocus(),
+            view_.showsCompanions(),
+            gesture_ ? std::nullopt : hovered_};
 }
 
 void ChartView::updateDevice(const QRect& device) {
@@ -154,8 +106,9 @@ void ChartView::onChanged(const ChartChange& change) {
         relayout();
         return;
     }
-    for (const int row : change.rows) updateRow(row, 0);
     const ViewScene now = scene();
+    const int reach = now.showsCompanions ? companionReach(now) : 0;
+    for (const int row : change.rows) updateRow(row, reach);
     for (const int row : marks_.refresh(now)) updateRow(row, overlayReach(now));
 }
 
@@ -174,17 +127,23 @@ void ChartView::onCursorMoved() {
     shownCursor_ = now.cursor;
     shownSelection_ = now.selection;
     if (!gesture_) reveal(now.cursor);
+    announceCursor(*this);
 }
 
-void ChartView::onZoomed() {
-    const ViewScene before = scene();
-    const QPoint anchor = zoomAnchor_.value_or(before.layout.grid.center());
-    zoomAnchor_.reset();
-    const double cell = geometry_.cell();
-    const QPoint sheet = anchor - before.origin() - geometry_.cells().topLeft();
-    relayout();
-    const QPointF wanted = QPointF(sheet) * (geometry_.cell() / cell) + geometry_.cells().topLeft();
-    scrollTo(layout_.grid.topLeft() + wanted.toPoint() - anchor);
+// The arcs of the stitch under the pointer come and go with it.
+void ChartView::hover(std::optional<Cell> cell) {
+    if (cell == hovered_) return;
+    const int reach = companionReach(scene());
+    for (const std::optional<Cell>& changed : {hovered_, cell}) {
+        if (!changed || changed->row >= document_.chart().height()) continue;
+        if (document_.chart().row(changed->row).traits().hasShaping) updateRow(changed->row, reach);
+    }
+    hovered_ = cell;
+    if (cell) {
+        Q_EMIT cellHovered(*cell);
+    } else {
+        Q_EMIT hoverLeft();
+    }
 }
 
 void ChartView::scrollContentsBy(int dx, int dy) {
@@ -215,11 +174,13 @@ void ChartView::paintEvent(QPaintEvent* event) {
     QPainter painter(viewport());
     painter.scale(1 / scale_, 1 / scale_);
     const ViewScene now = scene();
+    QRegion exposed;
     for (const QRect& rect : event->region()) {
         const QRectF device(rect.x() * scale_, rect.y() * scale_, rect.width() * scale_,
                             rect.height() * scale_);
-        renderer_.paint(painter, now, device.toAlignedRect());
+        exposed += device.toAlignedRect();
     }
+    renderer_.paint(painter, now, exposed);
 }
 
 void ChartView::resizeEvent(QResizeEvent*) {

@@ -67,7 +67,7 @@ class ChartView : public QAbstractScrollArea {
     void contextMenuEvent(QContextMenuEvent* event) override;
 
  private:
-    // Layout and repainting: chart_view.cpp.
+    // Repainting: chart_view.cpp. Layout: chart_view_layout.cpp.
     void connectSources();
     void relayout();
     void scrollTo(QPoint sheetPosition);
@@ -75,12 +75,13 @@ class ChartView : public QAbstractScrollArea {
     void onChanged(const ChartChange& change);
     void onCursorMoved();
     void onZoomed();
+    void hover(std::optional<Cell> cell);
     void updateDevice(const QRect& device);
     void updateRow(int row, int reach);
     QRect areaInView(const CellArea& area) const;
     int stepPixels() const;
 
-    // Pointer and keyboard: chart_view_input.cpp.
+    // Input: chart_view_pointer.cpp, chart_view_gestures.cpp, chart_view_keys.cpp.
     PointerPlace placeOf(QPoint point, Qt::KeyboardModifiers modifiers) const;
     QPoint toDevice(QPointF point) const;
     Hit hitUnder(QPoint device) const;

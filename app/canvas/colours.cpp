@@ -12,6 +12,7 @@ constexpr QRgb kSkyBlue = 0xFF56B4E9;
 constexpr QRgb kBluishGreen = 0xFF009E73;
 constexpr QRgb kBlue = 0xFF0072B2;
 constexpr QRgb kVermillion = 0xFFD55E00;
+constexpr QRgb kReddishPurple = 0xFFCC79A7;
 
 // `share` of the colour laid over the ground.
 QColor tint(QRgb colour, QRgb ground, double share) {
@@ -61,6 +62,7 @@ ChartColours lightColours() {
     colours.fault = kVermillion;
     colours.warning = kOrange;
     colours.note = kBlue;
+    colours.companion = tint(kReddishPurple, 0xFF000000, 0.74);
     colours.selection = translucent(kSkyBlue, 76);
     colours.hole = kBlue;
     colours.shaping = QColor(0x8E8E8B);
@@ -91,6 +93,7 @@ ChartColours darkColours() {
     colours.fault = tint(kVermillion, 0xFFFFFFFF, 0.86);
     colours.warning = kOrange;
     colours.note = kSkyBlue;
+    colours.companion = kReddishPurple;
     colours.selection = translucent(kSkyBlue, 60);
     colours.hole = kSkyBlue;
     colours.shaping = QColor(0x85898D);

@@ -33,6 +33,7 @@ struct ChartColours {
     QColor fault;
     QColor warning;  // a fill; always outlined with `text`
     QColor note;
+    QColor companion;  // arcs from increases to decreases
     QColor selection;  // laid over cells, translucent
     QColor hole;       // yarn overs in the overview
     QColor shaping;    // everything else that is not plain, in the overview

@@ -118,14 +118,11 @@ void paintLane(QPainter& painter, const ViewScene& scene, const QRect& lane, con
 
 void paintFoot(QPainter& painter, const ViewScene& scene) {
     const FootLayout foot = footLayout(scene);
-    painter.save();
-    painter.setClipRect(scene.layout.foot, Qt::IntersectClip);
     paintColumnNumbers(painter, scene, foot);
     for (const Point& point : scene.chart.points) paintPoint(painter, scene, foot, point);
     for (int i = 0; i < foot.lanes; ++i) {
         paintLane(painter, scene, foot.lane(i), scene.chart.sizes[static_cast<std::size_t>(i)]);
     }
-    painter.restore();
 }
 
 }  // namespace lacewright::app

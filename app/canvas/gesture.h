@@ -28,6 +28,8 @@ class Gesture {
     virtual void moveTo(const PointerPlace& place) = 0;
     virtual void finish() {}
     virtual void cancel() {}
+    // Whether the cursor goes with the pointer, so that the view must follow it out of sight.
+    virtual bool movesCursor() const { return false; }
     // The chart as it would be if the pointer were released now; null: as it is.
     virtual const Chart* preview() const { return nullptr; }
 };

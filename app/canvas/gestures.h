@@ -17,6 +17,7 @@ class StrokeGesture : public Gesture {
     StrokeGesture(Document& document, ViewState& view, StitchIndex stitch);
     void moveTo(const PointerPlace& place) override;
     void cancel() override;
+    bool movesCursor() const override { return true; }
 
  private:
     void drawIn(Cell cell);
@@ -35,6 +36,7 @@ class SelectGesture : public Gesture {
  public:
     SelectGesture(ViewState& view, bool extend) : view_(view), extending_(extend) {}
     void moveTo(const PointerPlace& place) override;
+    bool movesCursor() const override { return true; }
 
  private:
     ViewState& view_;

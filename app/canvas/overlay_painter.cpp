@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "app/canvas/companion_painter.h"
 #include "app/canvas/finding_marks.h"
 #include "app/canvas/stepped_line.h"
 
@@ -127,6 +128,7 @@ void paintOverlays(QPainter& painter, const ViewScene& scene, const QRect& expos
     }
     for (const Repeat& repeat : scene.chart.repeats) paintRepeat(painter, scene, repeat, *seen);
     paintFindingMarks(painter, scene, *seen);
+    paintCompanions(painter, scene, *seen);
     if (scene.hasSelection) paintSelectionEdge(painter, scene);
     paintCursor(painter, scene);
 }

@@ -1,7 +1,6 @@
 #include "app/canvas/renderer.h"
 
 #include <QPainter>
-#include <QRegion>
 
 #include "app/canvas/cell_painter.h"
 #include "app/canvas/foot_painter.h"
@@ -15,22 +14,28 @@ constexpr double kSmallestTile = 5;  // device-independent pixels; below, glyphs
 
 }  // namespace
 
-void Renderer::paint(QPainter& painter, const ViewScene& scene, const QRect& exposed) {
+void Renderer::paint(QPainter& painter, const ViewScene& scene, const QRegion& exposed) {
+    const ViewLayout& layout = scene.layout;
     const QRect cells = scene.geometry.cells().translated(scene.origin());
-    painter.save();
-    painter.setClipRect(exposed, Qt::IntersectClip);
-    const QRegion around = QRegion(exposed) - (cells & scene.layout.grid);
-    for (const QRect& rect : around) painter.fillRect(rect, scene.colours.margin);
-    const QRect inGrid = exposed & scene.layout.grid;
-    if (!inGrid.isEmpty()) paintGrid(painter, scene, inGrid);
-    if (exposed.intersects(scene.layout.left) || exposed.intersects(scene.layout.right)) {
+    for (const QRect& rect : exposed - (cells & layout.grid)) {
+        painter.fillRect(rect, scene.colours.margin);
+    }
+    // Cut to the grid, neighbouring pieces become one: no row is painted in slices.
+    for (const QRect& rect : exposed& layout.grid) paintGrid(painter, scene, rect);
+    const QRegion sides = exposed & (QRegion(layout.left) | layout.right);
+    if (!sides.isEmpty()) {
         painter.save();
-        painter.setClipRect(scene.layout.left | scene.layout.right, Qt::IntersectClip);
-        paintSides(painter, scene, exposed);
+        painter.setClipRegion(sides, Qt::IntersectClip);
+        paintSides(painter, scene, sides.boundingRect());
         painter.restore();
     }
-    if (exposed.intersects(scene.layout.foot)) paintFoot(painter, scene);
-    painter.restore();
+    const QRegion foot = exposed & layout.foot;
+    if (!foot.isEmpty()) {
+        painter.save();
+        painter.setClipRegion(foot, Qt::IntersectClip);
+        paintFoot(painter, scene);
+        painter.restore();
+    }
 }
 
 void Renderer::paintGrid(QPainter& painter, const ViewScene& scene, const QRect& exposed) {

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <QRect>
+#include <QRegion>
 
 #include "app/canvas/overview.h"
 #include "app/canvas/tile_cache.h"
@@ -13,7 +13,7 @@ namespace lacewright::app {
 class Renderer {
  public:
     // Paints all that lies within `exposed` and nothing beyond. Device pixels of the view.
-    void paint(QPainter& painter, const ViewScene& scene, const QRect& exposed);
+    void paint(QPainter& painter, const ViewScene& scene, const QRegion& exposed);
 
     // Cells painted since the renderer was made, to prove that repaints stay small.
     long long paintedCells() const { return paintedCells_; }

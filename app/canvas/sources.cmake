@@ -1,11 +1,16 @@
 target_sources(app_lib PRIVATE
     canvas/cell_description.cpp
     canvas/cell_painter.cpp
+    canvas/chart_accessible.cpp
     canvas/chart_geometry.cpp
     canvas/chart_view.cpp
     canvas/chart_view.h
-    canvas/chart_view_input.cpp
+    canvas/chart_view_gestures.cpp
+    canvas/chart_view_keys.cpp
+    canvas/chart_view_layout.cpp
+    canvas/chart_view_pointer.cpp
     canvas/colours.cpp
+    canvas/companion_painter.cpp
     canvas/drag_edits.cpp
     canvas/drawing.cpp
     canvas/finding_marks.cpp

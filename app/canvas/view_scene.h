@@ -2,6 +2,7 @@
 
 #include <QFont>
 #include <QPoint>
+#include <optional>
 #include <span>
 
 #include "app/canvas/chart_geometry.h"
@@ -27,6 +28,8 @@ struct ViewScene {
     CellArea selection;
     bool hasSelection = false;
     bool hasFocus = false;
+    bool showsCompanions = false;  // of all rows
+    std::optional<Cell> hovered;   // under the pointer
 
     // Where the sheet's (0, 0) lies in the view.
     QPoint origin() const { return layout.origin(scrolled); }
