@@ -184,6 +184,7 @@ Fit Needle::fit(const AffineForm& takes, const std::vector<Demand>& demands) con
     Fit fit;
     Solver solver(*this, fit);
     std::vector<AffineForm> equations;
+    equations.reserve(demands.size() + 1);
     for (const Demand& demand : demands)
         equations.push_back(demand.form - AffineForm(demand.value));
     if (loops_) {

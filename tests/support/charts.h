@@ -11,7 +11,7 @@
 #include "core/chart/chart.h"
 
 // The small language in which tests write charts.
-namespace lacewright::testing {
+namespace lacewright::test {
 
 // Row 1 first, cells as drawn from left to right, `id*N` for runs; wide stitches are written once.
 inline RowPtr rowOf(const std::string& text, const StitchCatalogue& stitches = *builtInStitches()) {
@@ -87,4 +87,4 @@ inline std::string drawing(const Chart& chart) {
     return all;
 }
 
-}  // namespace lacewright::testing
+}  // namespace lacewright::test

@@ -7,7 +7,7 @@
 #include "tests/support/charts.h"
 
 // Rows back as text for tests: stitch ids as drawn, from left to right, a wide stitch named once.
-namespace lacewright::testing {
+namespace lacewright::test {
 
 // Requires: a stitch built in.
 inline StitchIndex stitch(std::string_view id) {
@@ -30,8 +30,4 @@ inline std::string drawn(const Chart& chart, int row) {
     return drawn(chart.row(row).cells(), *chart.stitches);
 }
 
-}  // namespace lacewright::testing
-
-namespace lacewright {
-namespace test = testing;
-}
+}  // namespace lacewright::test

@@ -5,7 +5,7 @@
 
 #include "core/check/check.h"
 
-namespace lacewright::testing {
+namespace lacewright::test {
 
 // Every finding on a line, for failure messages.
 inline std::string describe(const Report& report) {
@@ -26,4 +26,4 @@ inline std::vector<Finding> faultsOf(const Report& report) {
     return faults;
 }
 
-}  // namespace lacewright::testing
+}  // namespace lacewright::test

@@ -6,7 +6,7 @@
 
 #include "tests/support/charts.h"
 
-namespace lacewright::testing {
+namespace lacewright::test {
 
 // Seeded charts, valid and broken: every stretch between repeat edges is balanced by itself, then
 // some charts get a few wrong cells, jogs or a second band of repeats.
@@ -104,4 +104,4 @@ class RandomCharts {
     std::mt19937 random_;
 };
 
-}  // namespace lacewright::testing
+}  // namespace lacewright::test

@@ -5,7 +5,7 @@
 #include <string>
 #include <system_error>
 
-namespace lacewright::testing {
+namespace lacewright::test {
 
 // A new folder that is removed with everything in it when the test ends.
 class TempDir {
@@ -28,8 +28,4 @@ class TempDir {
     std::string path_;
 };
 
-}  // namespace lacewright::testing
-
-namespace lacewright {
-namespace test = testing;
-}
+}  // namespace lacewright::test

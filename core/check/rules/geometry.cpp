@@ -4,7 +4,7 @@
 namespace lacewright {
 namespace {
 
-Finding fault(const Survey& survey, int row, const char* rule, std::vector<int> columns, std::string what) {
+Finding fault(const Survey& survey, int row, const char* rule, std::vector<int> columns, const std::string& what) {
     Finding finding;
     finding.rule = rule;
     finding.severity = Severity::Fault;

@@ -75,6 +75,7 @@ std::string countWords(const Survey& survey, int row, const std::vector<const Si
     const std::string name = lowerAscii(rowName(chart, row));
     const std::string below = name.substr(0, name.find(' ') + 1) + std::to_string(chart.rowNumber(row) - 1);
     std::vector<std::string> numbers;
+    numbers.reserve(sizes.size());
     for (const SizeSurvey* s : sizes) {
         numbers.push_back(std::to_string(s->counts[r].takes) + " against " +
                           std::to_string(s->counts[r - 1].makes) +
@@ -108,7 +109,7 @@ Finding partingFinding(const Survey& survey, int row, const Parting& parting, bo
     }
     std::sort(finding.columns.begin(), finding.columns.end());
     finding.columns.erase(std::unique(finding.columns.begin(), finding.columns.end()), finding.columns.end());
-    finding.message = sizeWords(finding.sizes) + (finding.sizes.size() == 1 ? ", which " : ", which ") +
+    finding.message = sizeWords(finding.sizes) + ", which " +
                       (parting.edge == Edge::Start ? (finding.sizes.size() == 1 ? "begins" : "begin")
                                                    : (finding.sizes.size() == 1 ? "ends" : "end")) +
                       " at column " + std::to_string(parting.column) + ", would work " + listing(pairs);

@@ -31,6 +31,7 @@ MisfitPlace placeOf(const Chart& chart, int row) {
 
 std::string columnWords(const std::vector<int>& columns) {
     std::vector<std::string> numbers;
+    numbers.reserve(columns.size());
     for (const int column : columns) numbers.push_back(std::to_string(column));
     return (columns.size() == 1 ? "column " : "columns ") + listing(numbers);
 }

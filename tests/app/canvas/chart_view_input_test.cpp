@@ -6,7 +6,7 @@
 namespace lacewright::app {
 namespace {
 
-using lacewright::testing::chartOf;
+using lacewright::test::chartOf;
 
 TEST_F(ChartViewTest, DrawsTheChosenStitchWhereItIsClicked) {
     show(blankChart(8, 6));
@@ -95,7 +95,7 @@ TEST_F(ChartViewTest, SelectsARowOrAColumnByItsNumber) {
 
 TEST_F(ChartViewTest, DragsTheEdgesOfARepeatWithTheSelectTool) {
     Chart chart = blankChart(12, 8);
-    lacewright::testing::withRepeat(chart, "A", 3, 8);
+    lacewright::test::withRepeat(chart, "A", 3, 8);
     show(chart);
     chartView_.setTool(ChartView::Tool::Select);
     const QRect cell = chartView_.cellRect({4, 8});
@@ -110,7 +110,7 @@ TEST_F(ChartViewTest, DragsTheEdgesOfARepeatWithTheSelectTool) {
 
 TEST_F(ChartViewTest, LeavesRepeatsAloneWithTheDrawTool) {
     Chart chart = blankChart(12, 8);
-    lacewright::testing::withRepeat(chart, "A", 3, 8);
+    lacewright::test::withRepeat(chart, "A", 3, 8);
     show(chart);
     const QRect cell = chartView_.cellRect({4, 8});
     QTest::mouseClick(chartView_.viewport(), Qt::LeftButton, {},
@@ -121,7 +121,7 @@ TEST_F(ChartViewTest, LeavesRepeatsAloneWithTheDrawTool) {
 
 TEST_F(ChartViewTest, DragsTheMarksOfASizeWithAPreview) {
     Chart chart = blankChart(20, 6);
-    lacewright::testing::withSize(chart, "Small", 3, 15, 1);
+    lacewright::test::withSize(chart, "Small", 3, 15, 1);
     show(chart);
     const QPoint mark = markOf(0, Edge::End);
     QTest::mousePress(chartView_.viewport(), Qt::LeftButton, {}, mark);
@@ -135,7 +135,7 @@ TEST_F(ChartViewTest, DragsTheMarksOfASizeWithAPreview) {
 
 TEST_F(ChartViewTest, GivesUpADragWithEscape) {
     Chart chart = blankChart(20, 6);
-    lacewright::testing::withSize(chart, "Small", 3, 15, 1);
+    lacewright::test::withSize(chart, "Small", 3, 15, 1);
     show(chart);
     const QPoint mark = markOf(0, Edge::Start);
     QTest::mousePress(chartView_.viewport(), Qt::LeftButton, {}, mark);
@@ -149,8 +149,8 @@ TEST_F(ChartViewTest, GivesUpADragWithEscape) {
 
 TEST_F(ChartViewTest, ChoosesASizeByDoubleClickOnItsLane) {
     Chart chart = blankChart(20, 6);
-    lacewright::testing::withSize(chart, "Small", 3, 15, 1);
-    lacewright::testing::withSize(chart, "Large", 1, 20, 1);
+    lacewright::test::withSize(chart, "Small", 3, 15, 1);
+    lacewright::test::withSize(chart, "Large", 1, 20, 1);
     show(chart);
     const QPoint lane = (markOf(1, Edge::Start) + markOf(1, Edge::End)) / 2;
     QTest::mouseDClick(chartView_.viewport(), Qt::LeftButton, {}, lane);

@@ -7,7 +7,7 @@
 namespace lacewright::app {
 namespace {
 
-using lacewright::testing::chartOf;
+using lacewright::test::chartOf;
 
 TEST_F(ChartViewTest, DrawsColumnOneAtTheRightAndRowOneAtTheBottom) {
     show(chartOf({"k k k bobble", "k*4", "bobble k k k"}));
@@ -41,7 +41,7 @@ TEST_F(ChartViewTest, DrawsHeavierLinesEveryFiveAndTenCells) {
 
 TEST_F(ChartViewTest, ShadesTheChosenSizeAndDimsTheRest) {
     Chart chart = blankChart(10, 4);
-    lacewright::testing::withSize(chart, "Small", 3, 7, 1);
+    lacewright::test::withSize(chart, "Small", 3, 7, 1);
     show(chart);
     view_.chooseSize(QStringLiteral("Small"));
     view_.moveCursor({3, 10});
@@ -53,7 +53,7 @@ TEST_F(ChartViewTest, ShadesTheChosenSizeAndDimsTheRest) {
 
 TEST_F(ChartViewTest, OutlinesRepeatsWithTheirJogs) {
     Chart chart = blankChart(12, 6);
-    Repeat& repeat = lacewright::testing::withRepeat(chart, "A", 3, 8).repeats.front();
+    Repeat& repeat = lacewright::test::withRepeat(chart, "A", 3, 8).repeats.front();
     repeat.jogs[2].right = 1;
     repeat.jogs[2].left = 1;
     show(chart);
@@ -145,8 +145,8 @@ TEST_F(ChartViewTest, RepaintsOnlyWhatScrollingBringsIntoSight) {
 // Whatever is repainted in parts looks as if it were painted at once.
 TEST_F(ChartViewTest, LooksTheSameAfterPartialRepaintsAsAfterAFullOne) {
     Chart chart = blankChart(40, 60);
-    lacewright::testing::withRepeat(chart, "A", 3, 12);
-    lacewright::testing::withSize(chart, "Small", 2, 30, 2);
+    lacewright::test::withRepeat(chart, "A", 3, 12);
+    lacewright::test::withSize(chart, "Small", 2, 30, 2);
     show(chart);
     view_.chooseSize(QStringLiteral("Small"));
     const auto onScreen = [this] {

@@ -9,7 +9,7 @@
 namespace lacewright::app {
 namespace {
 
-using lacewright::testing::chartOf;
+using lacewright::test::chartOf;
 
 Chart threeRows() {
     return chartOf({"k*4", "k*4", "k*4"});

@@ -19,7 +19,7 @@ void put(const std::string& path, const std::string& bytes) {
     std::ofstream(path) << bytes;
 }
 
-std::ptrdiff_t filesIn(const testing::TempDir& folder) {
+std::ptrdiff_t filesIn(const test::TempDir& folder) {
     return std::distance(fs::directory_iterator(folder.path()), fs::directory_iterator());
 }
 
@@ -44,7 +44,7 @@ class FileSizeLimit {
 };
 
 TEST(ReadFile, GivesBackEveryByteWritten) {
-    const testing::TempDir folder;
+    const test::TempDir folder;
     std::string bytes(200'000, '\0');
     for (std::size_t i = 0; i < bytes.size(); ++i) bytes[i] = static_cast<char>(i * 7);
     ASSERT_TRUE(writeFile(folder / "a", bytes));
@@ -56,7 +56,7 @@ TEST(ReadFile, GivesBackEveryByteWritten) {
 }
 
 TEST(ReadFile, TellsAMissingFileFromOneThatCannotBeRead) {
-    const testing::TempDir folder;
+    const test::TempDir folder;
     const auto missing = readFile(folder / "none");
     ASSERT_FALSE(missing);
     EXPECT_EQ(missing.error().code, ErrorCode::NotFound);
@@ -68,7 +68,7 @@ TEST(ReadFile, TellsAMissingFileFromOneThatCannotBeRead) {
 }
 
 TEST(ReadFile, RefusesAFileLargerThanTheLimit) {
-    const testing::TempDir folder;
+    const test::TempDir folder;
     put(folder / "a", std::string(1U << 20U, 'x'));
     EXPECT_TRUE(readFile(folder / "a", 1U << 20U));
     put(folder / "a", std::string((1U << 20U) + 1, 'x'));
@@ -79,7 +79,7 @@ TEST(ReadFile, RefusesAFileLargerThanTheLimit) {
 }
 
 TEST(ReadFile, RefusesAHugeFileBeforeReadingIt) {
-    const testing::TempDir folder;
+    const test::TempDir folder;
     put(folder / "a", "");
     fs::resize_file(folder / "a", std::uintmax_t{1} << 40U);  // sparse: takes no room on the disk
     const auto read = readFile(folder / "a");
@@ -88,7 +88,7 @@ TEST(ReadFile, RefusesAHugeFileBeforeReadingIt) {
 }
 
 TEST(WriteFile, ReplacesTheFileAndKeepsItsMode) {
-    const testing::TempDir folder;
+    const test::TempDir folder;
     put(folder / "a", "old");
     ASSERT_EQ(::chmod((folder / "a").c_str(), 0640), 0);
     ASSERT_TRUE(writeFile(folder / "a", "new"));
@@ -98,7 +98,7 @@ TEST(WriteFile, ReplacesTheFileAndKeepsItsMode) {
 }
 
 TEST(WriteFile, GivesANewFileTheUsualMode) {
-    const testing::TempDir folder;
+    const test::TempDir folder;
     const mode_t mask = ::umask(0027);
     const auto written = writeFile(folder / "a", "new");
     ::umask(mask);
@@ -107,7 +107,7 @@ TEST(WriteFile, GivesANewFileTheUsualMode) {
 }
 
 TEST(WriteFile, KeepsTheOldFileWhenTheDiskIsFull) {
-    const testing::TempDir folder;
+    const test::TempDir folder;
     put(folder / "a", "old");
     const auto written = [&] {
         const FileSizeLimit limit(1000);
@@ -121,7 +121,7 @@ TEST(WriteFile, KeepsTheOldFileWhenTheDiskIsFull) {
 }
 
 TEST(WriteFile, KeepsASymbolicLinkAndWritesItsTarget) {
-    const testing::TempDir folder;
+    const test::TempDir folder;
     fs::create_directory(folder / "charts");
     put(folder / "charts/fern", "old");
     fs::create_symlink("charts/fern", folder / "link");
@@ -131,7 +131,7 @@ TEST(WriteFile, KeepsASymbolicLinkAndWritesItsTarget) {
 }
 
 TEST(WriteFile, RefusesAFolder) {
-    const testing::TempDir folder;
+    const test::TempDir folder;
     fs::create_directory(folder / "charts");
     put(folder / "charts/fern", "old");
     const auto written = writeFile(folder / "charts", "new");
@@ -142,7 +142,7 @@ TEST(WriteFile, RefusesAFolder) {
 }
 
 TEST(WriteFile, RefusesAFolderThatDoesNotExist) {
-    const testing::TempDir folder;
+    const test::TempDir folder;
     const auto written = writeFile(folder / "none/a", "new");
     ASSERT_FALSE(written);
     EXPECT_EQ(written.error().code, ErrorCode::Unwritable);

@@ -8,10 +8,10 @@
 namespace lacewright {
 namespace {
 
-using testing::cellsOf;
-using testing::chartOf;
-using testing::drawn;
-using testing::stitch;
+using test::cellsOf;
+using test::chartOf;
+using test::drawn;
+using test::stitch;
 
 TEST(DrawStitch, ReplacesOneCellAndSharesTheOtherRows) {
     const Chart chart = chartOf({"k k k", "k k k", "p p p"});

@@ -8,8 +8,8 @@
 namespace lacewright {
 namespace {
 
-using testing::chartOf;
-using testing::drawn;
+using test::chartOf;
+using test::drawn;
 
 // Twelve columns, eight rows; A over columns 4..6, jogged one to the left on row 2, B over 8..9 in
 // rows 4..7; size M from 3 to 9 at points A and B, narrower in rows 5..6, working a stitch plain.

@@ -8,7 +8,7 @@
 namespace lacewright {
 namespace {
 
-using namespace lacewright::testing;
+using namespace lacewright::test;
 using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 

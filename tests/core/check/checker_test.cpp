@@ -12,7 +12,7 @@
 namespace lacewright {
 namespace {
 
-using namespace lacewright::testing;
+using namespace lacewright::test;
 
 Chart randomChart(std::mt19937& random) {
     const auto between = [&random](int low, int high) {

@@ -13,7 +13,7 @@
 namespace lacewright {
 namespace {
 
-using namespace lacewright::testing;
+using namespace lacewright::test;
 
 
 // The loops on a needle, nearest the tip first.

@@ -13,7 +13,7 @@
 namespace lacewright {
 namespace {
 
-using namespace lacewright::testing;
+using namespace lacewright::test;
 
 class Question {
  public:
