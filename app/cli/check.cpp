@@ -1,10 +1,13 @@
 #include "core/check/check.h"
 
 #include <algorithm>
+#include <functional>
 #include <ostream>
 
 #include "app/cli/nearest.h"
 #include "app/cli/verb.h"
+#include "app/cli/written_report.h"
+#include "core/base/disk.h"
 #include "core/base/text.h"
 #include "core/file/chart_file.h"
 #include "core/file/report_text.h"
@@ -49,7 +52,14 @@ void writeFinding(std::ostream& out, const std::string& file, const Finding& fin
     }
 }
 
-std::string verdict(const Report& report, const Chart& chart, const std::string& size) {
+// What the closing line says that was proven.
+struct Scope {
+    bool sizes = false;    // there are sizes
+    bool repeats = false;  // there are counts that stay free
+    std::string size;      // "all", or the one that was asked for
+};
+
+std::string verdict(const Report& report, const Scope& scope) {
     const auto number = [&](Severity severity) {
         return std::count_if(
             report.findings.begin(), report.findings.end(),
@@ -60,19 +70,62 @@ std::string verdict(const Report& report, const Chart& chart, const std::string&
                counted(number(Severity::Fault), "fault", "faults") + ".";
     }
     std::string words = "Proven";
-    const bool sizes = !chart.sizes.empty();
-    if (size != "all") {
-        words += " for size " + size + ".";
-    } else if (sizes && !chart.repeats.empty()) {
+    if (scope.size != "all") {
+        words += " for size " + scope.size + ".";
+    } else if (scope.sizes && scope.repeats) {
         words += " for every size and any number of repeats.";
-    } else if (sizes) {
+    } else if (scope.sizes) {
         words += " for every size.";
     } else {
-        words += chart.repeats.empty() ? ": every row fits the one below it."
-                                       : " for any number of repeats.";
+        words += scope.repeats ? " for any number of repeats."
+                               : ": every row fits the one below it.";
     }
     const auto warnings = number(Severity::Warning);
     return warnings == 0 ? words : words + " " + counted(warnings, "warning", "warnings") + ".";
+}
+
+using NameOfCount = std::function<std::string(Variable)>;
+
+int tell(const Call& call, const std::string& file, const Report& report, const Scope& scope,
+         Worked worked, const NameOfCount& nameOf) {
+    if (call.has("--json")) {
+        call.out << reportText(file, report, nameOf) << "\n";
+    } else {
+        const char* row = worked == Worked::Flat ? "Row " : "Round ";
+        for (const Finding& finding : report.findings) writeFinding(call.out, file, finding, row);
+        call.out << file << ": " << verdict(report, scope) << "\n";
+    }
+    return report.hasFault() ? kFound : kDone;
+}
+
+int refuseSize(const Call& call, const std::string& file, const std::string& name,
+               const std::vector<std::string>& known) {
+    return call.refuse(file + " has no size \"" + name + "\"" + didYouMean(name, known) + ".");
+}
+
+int checkRows(const Call& call, const std::string& file) {
+    const Result<std::string> text = readFile(file);
+    if (!text) return call.refuse(text.error().text());
+    const ReadRows read = readWritten(*text);
+    if (read.hasErrors()) {
+        for (const ReadMessage& message : read.messages) {
+            if (message.error) call.err << rendered(message, *text, file) << "\n";
+        }
+        return kMisuse;
+    }
+    const WrittenPattern& pattern = read.pattern;
+    const std::string name = call.get("--size", "all");
+    std::vector<std::size_t> sizes;
+    for (std::size_t i = 0; i < pattern.sizeCount(); ++i) {
+        if (name == "all" || (i < pattern.sizes.size() && pattern.sizes[i] == name)) sizes.push_back(i);
+    }
+    if (sizes.empty()) return refuseSize(call, file, name, pattern.sizes);
+    const auto [report, names] = reportOnRows(read, sizes);
+    const bool free = std::any_of(report.rows.begin(), report.rows.end(), [](const RowCount& row) {
+        return !row.forms.takes.isConstant();
+    });
+    return tell(call, file, report, {!pattern.sizes.empty(), free, name}, pattern.worked,
+                [&names = names](Variable count) { return names.nameOf(count); });
 }
 
 int checkChart(const Call& call, const std::string& file) {
@@ -83,27 +136,23 @@ int checkChart(const Call& call, const std::string& file) {
     if (name != "all" && size == nullptr) {
         std::vector<std::string> names;
         for (const Size& known : chart->sizes) names.push_back(known.name);
-        return call.refuse(file + " has no size \"" + name + "\"" + didYouMean(name, names) + ".");
+        return refuseSize(call, file, name, names);
     }
     const Report whole = check(*chart);
     const Report report = size != nullptr ? reportOnSize(whole, *chart, *size) : whole;
-    if (call.has("--json")) {
-        call.out << reportText(file, report, [&](Variable repeat) {
-            return chart->repeats[static_cast<std::size_t>(repeat)].name;
-        }) << "\n";
-    } else {
-        const char* row = chart->worked == Worked::Flat ? "Row " : "Round ";
-        for (const Finding& finding : report.findings) writeFinding(call.out, file, finding, row);
-        call.out << file << ": " << verdict(report, *chart, name) << "\n";
-    }
-    return report.hasFault() ? kFound : kDone;
+    return tell(call, file, report, {!chart->sizes.empty(), !chart->repeats.empty(), name}, chart->worked,
+                [&](Variable repeat) { return chart->repeats[static_cast<std::size_t>(repeat)].name; });
 }
+
+bool isWrittenRows(const std::string& file) { return lowerAscii(file).ends_with(".txt"); }
 
 }  // namespace
 
 int runCheck(const Call& call) {
     int worst = kDone;
-    for (const std::string& file : call.files) worst = std::max(worst, checkChart(call, file));
+    for (const std::string& file : call.files) {
+        worst = std::max(worst, isWrittenRows(file) ? checkRows(call, file) : checkChart(call, file));
+    }
     return worst;
 }
 

@@ -3,7 +3,8 @@ find_package(nlohmann_json 3.11 REQUIRED)
 add_executable(cli_tests
     app/cli/check_test.cpp
     app/cli/cli_test.cpp
-    app/cli/draw_test.cpp)
+    app/cli/draw_test.cpp
+    app/cli/written_test.cpp)
 target_link_libraries(cli_tests PRIVATE test_support cli GTest::gtest_main nlohmann_json::nlohmann_json)
 target_compile_definitions(cli_tests PRIVATE PROJECT_VERSION="${PROJECT_VERSION}")
 gtest_discover_tests(cli_tests DISCOVERY_MODE PRE_TEST)

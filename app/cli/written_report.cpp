@@ -1,0 +1,167 @@
+#include "app/cli/written_report.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "core/base/text.h"
+#include "core/check/sentences.h"
+
+namespace lacewright::cli {
+namespace {
+
+// Findings of all sizes, the same sentence about the same row kept once.
+class Findings {
+ public:
+    explicit Findings(const WrittenPattern& pattern) : pattern_(pattern) {}
+
+    void add(Finding finding, std::size_t size) {
+        const auto same = std::find_if(all_.begin(), all_.end(), [&](const Finding& f) {
+            return f.row == finding.row && f.rule == finding.rule && f.message == finding.message;
+        });
+        Finding& kept = same == all_.end() ? all_.emplace_back(std::move(finding)) : *same;
+        if (!pattern_.sizes.empty()) kept.sizes.push_back(pattern_.sizes[size]);
+    }
+
+    // By row; a finding that every asked size shares concerns no size in particular.
+    std::vector<Finding> take(std::size_t asked) {
+        for (Finding& finding : all_) {
+            if (finding.sizes.size() == asked && asked == pattern_.sizes.size()) finding.sizes.clear();
+        }
+        std::stable_sort(all_.begin(), all_.end(), [](const Finding& a, const Finding& b) {
+            return std::pair(a.row, b.severity) < std::pair(b.row, a.severity);
+        });
+        return std::move(all_);
+    }
+
+ private:
+    const WrittenPattern& pattern_;
+    std::vector<Finding> all_;
+};
+
+Finding finding(const char* rule, Severity severity, int row, std::string message) {
+    Finding result;
+    result.rule = rule;
+    result.severity = severity;
+    result.row = row;
+    result.message = std::move(message);
+    return result;
+}
+
+// One size's proof turned into findings.
+class Account {
+ public:
+    Account(const WrittenPattern& pattern, const WrittenProof& proof, std::size_t size, Findings& findings)
+        : pattern_(pattern), proof_(proof), size_(size), findings_(findings) {}
+
+    void tell() {
+        const AffineForm* before = nullptr;
+        for (std::size_t i = 0; i < proof_.rows.size(); ++i) {
+            tellRow(i, before);
+            before = &proof_.rows[i].after;
+        }
+        tellClosing();
+    }
+
+ private:
+    std::string label(int number) const {
+        return (pattern_.worked == Worked::InTheRound ? "Round " : "Row ") + std::to_string(number);
+    }
+    std::string words(const AffineForm& form) const {
+        return form.text([this](Variable v) { return proof_.nameOf(v); });
+    }
+    void add(Finding what) { findings_.add(std::move(what), size_); }
+
+    void tellRow(std::size_t index, const AffineForm* before) {
+        const WrittenRowProof& row = proof_.rows[index];
+        switch (row.verdict) {
+            case RowVerdict::Misfits: tellMisfit(row, before); break;
+            case RowVerdict::WrongRest: tellRest(row); break;
+            case RowVerdict::Uncountable:
+                add(finding("uncountable", Severity::Fault, row.number,
+                            label(row.number) + " cannot be counted: " + row.counted.uncountable + "."));
+                break;
+            case RowVerdict::Fits: tellBalance(row); break;
+        }
+        if (row.stated) {
+            add(finding("stated-count", Severity::Warning, row.number,
+                        label(row.number) + " says that " + stitchCount(row.stated->stated) +
+                            " remain, but it leaves " + words(row.stated->counted) + "."));
+        }
+        for (const TakenReading& reading : row.counted.readings) {
+            if (reading.usual) continue;
+            add(finding("reading", Severity::Note, row.number,
+                        label(row.number) + " is read as \"" + reading.meaning +
+                            "\", since only so it uses up the stitches there are."));
+        }
+    }
+
+    void tellMisfit(const WrittenRowProof& row, const AffineForm* before) {
+        MisfitPlace place;
+        place.row = pattern_.worked == Worked::InTheRound ? "Round" : "Row";
+        place.number = row.number;
+        place.castOn = before == nullptr;
+        place.repeatName = [](Variable) { return std::string(); };
+        place.variableName = [this](Variable v) { return proof_.nameOf(v); };
+        add(finding(place.castOn ? "cast-on" : "continuity", Severity::Fault, row.number,
+                    misfitSentence(place, row.fit.required, row.fit.available, row.fit)));
+    }
+
+    void tellRest(const WrittenRowProof& row) {
+        const WrongRest& rest = *row.counted.wrongRest;
+        add(finding("continuity", Severity::Fault, row.number,
+                    label(row.number) + " leaves " + stitchCount(rest.said) +
+                        " after its repeat, but what follows takes " + std::to_string(rest.follows) + "."));
+    }
+
+    void tellBalance(const WrittenRowProof& row) {
+        const AffineForm net = row.after - row.before;
+        if (net == AffineForm()) return;
+        add(finding("balance", Severity::Note, row.number,
+                    label(row.number) + " changes the count: " + words(row.before) + " become " +
+                        words(row.after) + "."));
+    }
+
+    void tellClosing() {
+        const auto& closes = pattern_.repeatFrom ? proof_.closesFrom : proof_.closes;
+        if (!proof_.knittable || closes.value_or(true)) return;
+        const int first = pattern_.repeatFrom.value_or(pattern_.rows.front().number);
+        add(finding("closing", pattern_.repeatFrom ? Severity::Warning : Severity::Note,
+                    pattern_.rows.back().number,
+                    label(pattern_.rows.back().number) + " leaves " +
+                        words(proof_.rows.back().after) + ", which is not what " +
+                        lowerAscii(label(first)) + " takes, so the rows cannot be worked again as written."));
+    }
+
+    const WrittenPattern& pattern_;
+    const WrittenProof& proof_;
+    std::size_t size_;
+    Findings& findings_;
+};
+
+}  // namespace
+
+WrittenReport reportOnRows(const ReadRows& read, const std::vector<std::size_t>& sizes) {
+    const WrittenPattern& pattern = read.pattern;
+    WrittenReport result;
+    Report& report = result.report;
+    report.knittable = true;
+    std::optional<bool> closes = true;
+    Findings findings(pattern);
+    for (const std::size_t size : sizes) {
+        WrittenProof proof = proveWritten(pattern, size);
+        Account(pattern, proof, size, findings).tell();
+        report.knittable = report.knittable && proof.knittable;
+        const auto own = pattern.repeatFrom && proof.knittable ? proof.closesFrom : proof.closes;
+        closes = closes && own ? std::optional(*closes && *own) : std::nullopt;
+        if (size != sizes.front()) continue;
+        for (const WrittenRowProof& row : proof.rows) {
+            report.rows.push_back({row.number, row.counted.forms});
+        }
+        result.names = std::move(proof);
+    }
+    report.closes = closes;
+    report.findings = findings.take(sizes.size());
+    return result;
+}
+
+}  // namespace lacewright::cli
