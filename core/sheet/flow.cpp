@@ -84,6 +84,11 @@ int drawEntry(const Drawing& drawing, const Entry& entry, Spot at, bool atTop,
     int y = at.y + spaceBefore(drawing, entry, atTop);
     if (entry.cells > 0) drawCells(group, entry, {at.x, y});
     if (entry.above) y += kCellUnits + 2;
+    if (entry.label) {
+        const Spot base{at.x, y + drawing.units(entry.label->points)};
+        addText(group, entry.label->role, base, Anchor::Start, entry.label->points,
+                entry.label->text);
+    }
     for (const Line& line : entry.lines) {
         const Spot base{at.x + entry.indent, y + drawing.units(line.points)};
         addText(group, line.role, base, Anchor::Start, line.points, line.text);

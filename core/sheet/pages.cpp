@@ -95,7 +95,7 @@ int sheetNumber(const Cuts& cuts, int fromRight, int fromBottom) {
 Group joinMarks(const Drawing& drawing, const Cuts& cuts, int i, int j) {
     Group group = emptyGroup("joins");
     const Piece piece = cuts.piece(i, j);
-    Shape marks{Role::PointMark, {}, true};
+    Shape marks{Role::Join, {}, true};
     const auto say = [&](int x, int y, Anchor anchor, const std::string& words) {
         addText(group, Role::JoinMark, {x, y}, anchor, drawing.small(), words);
     };

@@ -36,6 +36,7 @@ constexpr std::array<Look, static_cast<std::size_t>(Role::Count)> kLooks = {{
     {"chosen-size-line", 2.6, kBlue},
     {"swap", 0, kBlack, true, kBlue},
     {"point-mark", 1.0, kBlack},
+    {"join", 0, kBlack, true, kDarkGrey},
     {"legend-cell", 1.0, kDarkGrey, true, kWhite},
     {"rule", 0.6, kGridGrey},
     {"title", 0, kBlack, false, kWhite, 1, 0, true},

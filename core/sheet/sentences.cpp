@@ -88,7 +88,9 @@ std::vector<std::string> sizeSentences(const Drawing& drawing, const Size& size)
         words += ", repeat " + repeat.name + " worked " + counted(times->second, "time", "times");
     }
     if (size.stitches) words += "; " + counted(*size.stitches, "stitch", "stitches");
-    std::vector<std::string> sentences = {words + "."};
+    words += ".";
+    if (&size == drawing.size) words += " Highlighted in the chart.";
+    std::vector<std::string> sentences = {std::move(words)};
     for (const ReachChange& change : size.changes) {
         sentences.push_back("On " + rowsInWords(chart, change.firstRow, change.lastRow) + " from " +
                             place(chart, change.reach.start) + " to " +

@@ -106,12 +106,8 @@ class SvgWriter {
             (sheet_.rowsInWords ? "graphics-document" : "img") +
             "\" aria-labelledby=\"title desc\">\n<title id=\"title\">" + escapeXml(sheet_.title) +
             "</title>\n<desc id=\"desc\">" + escapeXml(sheet_.description) + "</desc>\n<style>\n";
-        out_ += "text{font-family:";
-        for (const char* family : kFontFamilies) {
-            if (family != kFontFamilies[0]) out_ += ", ";
-            out_ += family;
-        }
-        out_ += "}\n";
+        const std::vector<std::string> families(std::begin(kFontFamilies), std::end(kFontFamilies));
+        out_ += "text{font-family:" + join(families, ", ") + "}\n";
         for (int i = 0; i < static_cast<int>(Role::Count); ++i)
             out_ += styleRule(static_cast<Role>(i));
         out_ += "</style>\n";

@@ -9,6 +9,8 @@
 namespace lacewright {
 namespace {
 
+constexpr int kSentenceGap = 3;            // units
+constexpr int kWidestLabel = 90;           // units a name before its text may take
 constexpr int kEntryGap = 7;               // units
 constexpr std::size_t kLinesTogether = 6;  // longer entries may go on in the next column
 
@@ -30,16 +32,23 @@ class EntryMaker {
         for (const std::string_view line : splitLines(words)) {
             Entry entry = begin();
             addLines(entry, Role::Body, line);
-            if (!entry.lines.empty()) finish(std::move(entry));
+            if (!entry.lines.empty()) finish(std::move(entry), kSentenceGap);
         }
     }
 
-    // A name with sentences under it.
-    void named(Role role, const std::string& name, const std::vector<std::string>& sentences) {
+    // A name, and sentences beside it; `labelWidth` is the room that the names of a list need.
+    void named(Role role, const std::string& name, int labelWidth,
+               const std::vector<std::string>& sentences) {
         Entry entry = begin();
-        addLines(entry, role, name);
+        const Line label{role, drawing_.body(), name};
+        if (labelWidth <= kWidestLabel) {
+            entry.label = label;
+            entry.indent = labelWidth;
+        } else {
+            addLines(entry, role, name);
+        }
         for (const std::string& sentence : sentences) addLines(entry, Role::Body, sentence);
-        finish(std::move(entry));
+        finish(std::move(entry), kSentenceGap);
     }
 
     void stitch(const Stitch& stitch, const StitchUse& use) {
@@ -53,7 +62,7 @@ class EntryMaker {
         const bool adds = !shortName.empty() && shortName != stitch.name;
         addLines(entry, Role::Name, adds ? stitch.name + " (" + shortName + ")" : stitch.name);
         addMeaning(entry, stitch, use);
-        finish(std::move(entry));
+        finish(std::move(entry), kEntryGap);
     }
 
     std::vector<Entry> take() { return std::move(entries_); }
@@ -66,7 +75,7 @@ class EntryMaker {
     }
 
     // Puts the entry away; lines beyond kLinesTogether become entries of their own.
-    void finish(Entry entry) {
+    void finish(Entry entry, int gap) {
         std::vector<Line> rest;
         if (entry.lines.size() > kLinesTogether) {
             const auto from = entry.lines.begin() + static_cast<std::ptrdiff_t>(kLinesTogether);
@@ -81,7 +90,7 @@ class EntryMaker {
             more.lines.push_back(std::move(line));
             entries_.push_back(std::move(more));
         }
-        entries_.back().gap = kEntryGap;
+        entries_.back().gap = gap;
     }
 
     static std::string reading(const SideWording& wording) {
@@ -126,10 +135,13 @@ void addLegend(EntryMaker& maker, const Drawing& drawing) {
 void addSizes(EntryMaker& maker, const Drawing& drawing) {
     if (drawing.chart.sizes.empty()) return;
     maker.heading("sizes", "Sizes");
+    int width = 0;
+    for (const Size& size : drawing.chart.sizes) {
+        width = std::max(width, drawing.textUnits(size.name, drawing.body(), true) + kCellGap);
+    }
     for (const Size& size : drawing.chart.sizes) {
         const bool chosen = &size == drawing.size;
-        maker.named(chosen ? Role::ChosenSizeName : Role::Name,
-                    chosen ? size.name + " (highlighted)" : size.name,
+        maker.named(chosen ? Role::ChosenSizeName : Role::Name, size.name, width,
                     sizeSentences(drawing, size));
     }
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -23,6 +24,7 @@ struct Entry {
     int glyph = -1;     // index in Sheet::glyphs
     int cells = 0;      // cells drawn before the text; 0: none
     bool shaded = false;
+    std::optional<Line> label;  // before the first line, in the space of the indent
     std::vector<Line> lines;
     int indent = 0;          // units before the text
     bool above = false;      // the text stands under the cells, not beside them

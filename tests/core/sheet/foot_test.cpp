@@ -82,8 +82,7 @@ TEST(ChosenSize, IsTintedOutlinedAndNamedAndTheRestVeiled) {
     EXPECT_FALSE(runsOf(page, Role::SizeOutline).empty());
     EXPECT_EQ(runsOf(page, Role::ChosenSizeLine).size(), 1U);
     EXPECT_EQ(runsOf(page, Role::SizeLine).size(), 1U);
-    EXPECT_EQ(wordsOf(page, Role::ChosenSizeName),
-              (std::vector<std::string>{"large", "large (highlighted)"}));
+    EXPECT_EQ(wordsOf(page, Role::ChosenSizeName), (std::vector<std::string>{"large", "large"}));
 }
 
 TEST(ChosenSize, ItsOutlineStepsWithItsShaping) {

@@ -92,6 +92,11 @@ TEST(Svg, EveryClassOfAShapeOrTextHasAStyleRule) {
     }
 }
 
+TEST(Svg, AsksForFontsInAListWithoutQuotes) {
+    EXPECT_THAT(svgText(layOut(panel(), {})),
+                HasSubstr("\ntext{font-family:DejaVu Sans, Verdana, Arial, sans-serif}\n"));
+}
+
 TEST(Svg, UsesOnlyWhatEveryRendererDraws) {
     SheetOptions options;
     options.size = "large";
