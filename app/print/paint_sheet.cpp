@@ -31,7 +31,7 @@ class SheetPainter {
     }
 
     void paint(const Page& page) {
-        for (const Group& group : page.groups) {
+        for (const ItemGroup& group : page.groups) {
             for (const Item& item : group.items) {
                 std::visit([this](const auto& it) { draw(it); }, item);
             }

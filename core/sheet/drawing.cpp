@@ -56,28 +56,28 @@ bool Drawing::hasWrongSides() const {
     return chart.sideOf(0) == Side::Wrong || (chart.height() > 1 && chart.sideOf(1) == Side::Wrong);
 }
 
-Group emptyGroup(std::string name) {
-    Group group;
+ItemGroup emptyGroup(std::string name) {
+    ItemGroup group;
     group.name = std::move(name);
     return group;
 }
 
-void addBox(Group& group, Role role, int x, int y, int width, int height) {
+void addBox(ItemGroup& group, Role role, int x, int y, int width, int height) {
     group.items.emplace_back(
         Shape{role, {{{x, y}, {x + width, y}, {x + width, y + height}, {x, y + height}}}, true});
 }
 
-void addLine(Group& group, Role role, Spot from, Spot to) {
+void addLine(ItemGroup& group, Role role, Spot from, Spot to) {
     group.items.emplace_back(Shape{role, {{from, to}}, false});
 }
 
-void addText(Group& group, Role role, Spot at, Anchor anchor, double points, std::string text) {
+void addText(ItemGroup& group, Role role, Spot at, Anchor anchor, double points, std::string text) {
     group.items.emplace_back(Text{role, at, anchor, points, std::move(text), false});
 }
 
-Extent extentOf(const Drawing& drawing, const std::vector<Group>& groups) {
+Extent extentOf(const Drawing& drawing, const std::vector<ItemGroup>& groups) {
     Extent extent;
-    for (const Group& group : groups) {
+    for (const ItemGroup& group : groups) {
         for (const Item& item : group.items) {
             if (const auto* text = std::get_if<Text>(&item)) includeText(extent, drawing, *text);
             const auto* shape = std::get_if<Shape>(&item);
@@ -90,12 +90,12 @@ Extent extentOf(const Drawing& drawing, const std::vector<Group>& groups) {
     return extent;
 }
 
-void move(std::vector<Group>& groups, int dx, int dy) {
+void move(std::vector<ItemGroup>& groups, int dx, int dy) {
     const auto moveSpot = [dx, dy](Spot& spot) {
         spot.x += dx;
         spot.y += dy;
     };
-    for (Group& group : groups) {
+    for (ItemGroup& group : groups) {
         for (Item& item : group.items) {
             if (auto* text = std::get_if<Text>(&item)) moveSpot(text->at);
             if (auto* shape = std::get_if<Shape>(&item)) {

@@ -52,10 +52,10 @@ struct Piece {
     bool operator==(const Piece&) const = default;
 };
 
-Group emptyGroup(std::string name);
-void addBox(Group& group, Role role, int x, int y, int width, int height);
-void addLine(Group& group, Role role, Spot from, Spot to);
-void addText(Group& group, Role role, Spot at, Anchor anchor, double points, std::string text);
+ItemGroup emptyGroup(std::string name);
+void addBox(ItemGroup& group, Role role, int x, int y, int width, int height);
+void addLine(ItemGroup& group, Role role, Spot from, Spot to);
+void addText(ItemGroup& group, Role role, Spot at, Anchor anchor, double points, std::string text);
 
 // What a drawing covers.
 struct Extent {
@@ -67,7 +67,7 @@ struct Extent {
     int height() const { return bottom - top; }
 };
 // Of shapes and texts; glyphs stay inside their grid. Grows from (0,0).
-Extent extentOf(const Drawing& drawing, const std::vector<Group>& groups);
-void move(std::vector<Group>& groups, int dx, int dy);
+Extent extentOf(const Drawing& drawing, const std::vector<ItemGroup>& groups);
+void move(std::vector<ItemGroup>& groups, int dx, int dy);
 
 }  // namespace lacewright

@@ -63,15 +63,15 @@ int evenHeight(const Drawing& drawing, const std::vector<Entry>& entries, std::s
     return low;
 }
 
-Group& groupNamed(std::vector<Group>& groups, const std::string& name) {
+ItemGroup& groupNamed(std::vector<ItemGroup>& groups, const std::string& name) {
     const auto found = std::find_if(groups.begin(), groups.end(),
-                                    [&](const Group& group) { return group.name == name; });
+                                    [&](const ItemGroup& group) { return group.name == name; });
     if (found != groups.end()) return *found;
     groups.push_back(emptyGroup(name));
     return groups.back();
 }
 
-void drawCells(Group& group, const Entry& entry, Spot at) {
+void drawCells(ItemGroup& group, const Entry& entry, Spot at) {
     addBox(group, entry.shaded ? Role::NoStitch : Role::LegendCell, at.x, at.y,
            entry.cells * kCellUnits, kCellUnits);
     if (entry.glyph >= 0) group.items.emplace_back(GlyphRun{entry.glyph, at.y, {at.x}});
@@ -79,8 +79,8 @@ void drawCells(Group& group, const Entry& entry, Spot at) {
 
 // Gives the units used.
 int drawEntry(const Drawing& drawing, const Entry& entry, Spot at, bool atTop,
-              std::vector<Group>& groups) {
-    Group& group = groupNamed(groups, entry.group);
+              std::vector<ItemGroup>& groups) {
+    ItemGroup& group = groupNamed(groups, entry.group);
     int y = at.y + spaceBefore(drawing, entry, atTop);
     if (entry.cells > 0) drawCells(group, entry, {at.x, y});
     if (entry.above) y += kCellUnits + 2;
@@ -109,7 +109,7 @@ int textColumnWidth(int width) {
 }
 
 Flowed flow(const Drawing& drawing, const std::vector<Entry>& entries, std::size_t first,
-            const Area& area, std::vector<Group>& groups) {
+            const Area& area, std::vector<ItemGroup>& groups) {
     const int columns = columnsOfText(area.width);
     int limit = area.height;
     if (limit == 0) {

@@ -37,7 +37,7 @@ class Lanes {
 
 class Foot {
  public:
-    Foot(const Drawing& drawing, const Piece& piece, Group& group)
+    Foot(const Drawing& drawing, const Piece& piece, ItemGroup& group)
         : drawing_(drawing), piece_(piece), group_(group), y_(piece.height() + kGap) {}
 
     void columnNumbers() {
@@ -137,14 +137,14 @@ class Foot {
 
     const Drawing& drawing_;
     const Piece& piece_;
-    Group& group_;
+    ItemGroup& group_;
     int y_;  // where the next line begins
 };
 
 }  // namespace
 
-Group drawFoot(const Drawing& drawing, const Piece& piece) {
-    Group group = emptyGroup("foot");
+ItemGroup drawFoot(const Drawing& drawing, const Piece& piece) {
+    ItemGroup group = emptyGroup("foot");
     Foot foot(drawing, piece, group);
     foot.columnNumbers();
     foot.repeats();

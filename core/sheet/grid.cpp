@@ -39,26 +39,26 @@ class Bridges {
 
 }  // namespace
 
-std::vector<Group> drawPiece(const Drawing& drawing, const Piece& piece) {
-    std::vector<Group> groups;
+std::vector<ItemGroup> drawPiece(const Drawing& drawing, const Piece& piece) {
+    std::vector<ItemGroup> groups;
     if (drawing.size != nullptr) groups.push_back(drawSizeGround(drawing, piece));
     groups.push_back(drawGrounds(drawing, piece));
     groups.push_back(drawGrid(drawing, piece));
     for (int row = piece.firstRow; row <= piece.lastRow; ++row) {
         groups.push_back(drawRow(drawing, piece, row));
     }
-    Group frame = drawFrame(drawing, piece);
+    ItemGroup frame = drawFrame(drawing, piece);
     if (drawing.size != nullptr) groups.push_back(drawSizeOutline(drawing, piece));
     groups.push_back(std::move(frame));
     groups.push_back(drawRepeats(drawing, piece));
     groups.push_back(drawRowRepeat(drawing, piece));
     groups.push_back(drawFoot(drawing, piece));
-    std::erase_if(groups, [](const Group& group) { return group.items.empty(); });
+    std::erase_if(groups, [](const ItemGroup& group) { return group.items.empty(); });
     return groups;
 }
 
-Group drawGrounds(const Drawing& drawing, const Piece& piece) {
-    Group group = emptyGroup("grounds");
+ItemGroup drawGrounds(const Drawing& drawing, const Piece& piece) {
+    ItemGroup group = emptyGroup("grounds");
     Shape shape{Role::NoStitch, {}, true};
     for (int row = piece.firstRow; row <= piece.lastRow; ++row) {
         const Row& cells = drawing.chart.row(row);
@@ -81,8 +81,8 @@ Group drawGrounds(const Drawing& drawing, const Piece& piece) {
     return group;
 }
 
-Group drawGrid(const Drawing& drawing, const Piece& piece) {
-    Group group = emptyGroup("grid");
+ItemGroup drawGrid(const Drawing& drawing, const Piece& piece) {
+    ItemGroup group = emptyGroup("grid");
     Shape thin{Role::Grid, {}, false};
     Shape heavy{Role::HeavyGrid, {}, false};
     const int every = drawing.options.heavyEvery;
@@ -100,8 +100,8 @@ Group drawGrid(const Drawing& drawing, const Piece& piece) {
     return group;
 }
 
-Group drawFrame(const Drawing& drawing, const Piece& piece) {
-    Group group = emptyGroup("frame");
+ItemGroup drawFrame(const Drawing& drawing, const Piece& piece) {
+    ItemGroup group = emptyGroup("frame");
     const int right = piece.width();
     const int bottom = piece.height();
     const auto edge = [&group](bool end, Spot from, Spot to) {

@@ -7,20 +7,20 @@ namespace lacewright {
 
 // Every piece of the grid, in the order they are drawn: grounds, grid, rows with their glyphs and
 // numbers, what the chosen size leaves out, frame, repeats, foot.
-std::vector<Group> drawPiece(const Drawing& drawing, const Piece& piece);
+std::vector<ItemGroup> drawPiece(const Drawing& drawing, const Piece& piece);
 
-Group drawGrounds(const Drawing& drawing, const Piece& piece);
-Group drawGrid(const Drawing& drawing, const Piece& piece);
-Group drawFrame(const Drawing& drawing, const Piece& piece);
-Group drawRow(const Drawing& drawing, const Piece& piece, int row);
-Group drawRepeats(const Drawing& drawing, const Piece& piece);
-Group drawRowRepeat(const Drawing& drawing, const Piece& piece);
+ItemGroup drawGrounds(const Drawing& drawing, const Piece& piece);
+ItemGroup drawGrid(const Drawing& drawing, const Piece& piece);
+ItemGroup drawFrame(const Drawing& drawing, const Piece& piece);
+ItemGroup drawRow(const Drawing& drawing, const Piece& piece, int row);
+ItemGroup drawRepeats(const Drawing& drawing, const Piece& piece);
+ItemGroup drawRowRepeat(const Drawing& drawing, const Piece& piece);
 
 // The chosen size: tint under the cells it works; veil over the others and outline around its own.
-Group drawSizeGround(const Drawing& drawing, const Piece& piece);
-Group drawSizeOutline(const Drawing& drawing, const Piece& piece);
+ItemGroup drawSizeGround(const Drawing& drawing, const Piece& piece);
+ItemGroup drawSizeOutline(const Drawing& drawing, const Piece& piece);
 
 // Everything under the grid: column numbers, brackets of the repeats, points, sizes.
-Group drawFoot(const Drawing& drawing, const Piece& piece);
+ItemGroup drawFoot(const Drawing& drawing, const Piece& piece);
 
 }  // namespace lacewright

@@ -63,7 +63,7 @@ std::string describe(const Drawing& drawing) {
 // Chart and text on one page as large as they need: side by side when the chart is narrow.
 Page onePicture(const Drawing& drawing, const std::string& title) {
     Page page;
-    std::vector<Group> chart =
+    std::vector<ItemGroup> chart =
         drawPiece(drawing, {1, drawing.chart.width, 0, drawing.chart.height() - 1});
     const Extent extent = extentOf(drawing, chart);
     const int titleHeight = drawing.units(drawing.body() * kTitleShare * 1.6);
@@ -76,7 +76,7 @@ Page onePicture(const Drawing& drawing, const std::string& title) {
 
     Area area{kMargin, top + extent.height() + kSideGap / 2, inner, 0};
     if (beside) area = {kMargin + extent.width() + kSideGap, top, kSideText, 0};
-    std::vector<Group> texts;
+    std::vector<ItemGroup> texts;
     const Flowed flowed =
         flow(drawing, textEntries(drawing, textColumnWidth(area.width)), 0, area, texts);
 
@@ -92,14 +92,14 @@ Page onePicture(const Drawing& drawing, const std::string& title) {
 
 }  // namespace
 
-Group paperGroup(const Page& page) {
-    Group group = emptyGroup("ground");
+ItemGroup paperGroup(const Page& page) {
+    ItemGroup group = emptyGroup("ground");
     addBox(group, Role::Paper, 0, 0, page.width, page.height);
     return group;
 }
 
-Group titleGroup(const Drawing& drawing, Spot at, const std::string& title) {
-    Group group = emptyGroup("heading");
+ItemGroup titleGroup(const Drawing& drawing, Spot at, const std::string& title) {
+    ItemGroup group = emptyGroup("heading");
     const double points = drawing.body() * kTitleShare;
     addText(group, Role::Title, {at.x, at.y + drawing.units(points)}, Anchor::Start, points, title);
     return group;

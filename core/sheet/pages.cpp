@@ -34,8 +34,9 @@ struct Format {
 Extent roomAround(const Drawing& drawing) {
     const int top = drawing.chart.height() - 1;
     const Piece probe{1, drawing.chart.width, std::max(0, top - 1), top};
-    std::vector<Group> groups = {drawRow(drawing, probe, top),
-                                 drawRow(drawing, probe, probe.firstRow), drawFoot(drawing, probe)};
+    std::vector<ItemGroup> groups = {drawRow(drawing, probe, top),
+                                     drawRow(drawing, probe, probe.firstRow),
+                                     drawFoot(drawing, probe)};
     Extent extent = extentOf(drawing, groups);
     extent.right -= probe.width();
     extent.bottom -= probe.height();
@@ -92,8 +93,8 @@ int sheetNumber(const Cuts& cuts, int fromRight, int fromBottom) {
 }
 
 // Where a piece goes on: the number of the sheet, and marks at both ends of the cut.
-Group joinMarks(const Drawing& drawing, const Cuts& cuts, int i, int j) {
-    Group group = emptyGroup("joins");
+ItemGroup joinMarks(const Drawing& drawing, const Cuts& cuts, int i, int j) {
+    ItemGroup group = emptyGroup("joins");
     const Piece piece = cuts.piece(i, j);
     Shape marks{Role::Join, {}, true};
     const auto say = [&](int x, int y, Anchor anchor, const std::string& words) {
@@ -153,7 +154,7 @@ class PrintedPages {
     int addPiece(int i, int j) {
         newPage();
         const Piece piece = format_.cuts.piece(i, j);
-        std::vector<Group> groups = drawPiece(drawing_, piece);
+        std::vector<ItemGroup> groups = drawPiece(drawing_, piece);
         if (format_.cuts.count() > 1) groups.push_back(joinMarks(drawing_, format_.cuts, i, j));
         const Extent extent = extentOf(drawing_, groups);
         const int spare = format_.innerWidth() - extent.width();
@@ -185,7 +186,7 @@ class PrintedPages {
         const Spot corner{format_.width - format_.margin,
                           format_.height - format_.margin - drawing_.units(drawing_.body() / 4)};
         for (std::size_t i = 0; i < pages_.size(); ++i) {
-            Group group = emptyGroup("footer");
+            ItemGroup group = emptyGroup("footer");
             std::string words =
                 "Sheet " + std::to_string(i + 1) + " of " + std::to_string(pages_.size());
             if (static_cast<int>(i) < format_.cuts.count() && format_.cuts.count() > 1) {

@@ -15,8 +15,8 @@ inline constexpr double kTitleShare = 1.9;  // size of the title in sizes of run
 // paper.
 std::vector<Page> printedPages(Drawing& drawing, const std::string& title);
 
-Group paperGroup(const Page& page);
+ItemGroup paperGroup(const Page& page);
 // Requires: `at` is the upper left corner.
-Group titleGroup(const Drawing& drawing, Spot at, const std::string& title);
+ItemGroup titleGroup(const Drawing& drawing, Spot at, const std::string& title);
 
 }  // namespace lacewright

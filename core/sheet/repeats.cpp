@@ -46,8 +46,8 @@ void addEnd(Shape& shape, const Piece& piece, const Box& box, int y) {
 
 }  // namespace
 
-Group drawRepeats(const Drawing& drawing, const Piece& piece) {
-    Group group = emptyGroup("repeats");
+ItemGroup drawRepeats(const Drawing& drawing, const Piece& piece) {
+    ItemGroup group = emptyGroup("repeats");
     for (const Repeat& repeat : drawing.chart.repeats) {
         const int first = std::max(repeat.firstRow, piece.firstRow);
         const int last = std::min(repeat.lastRow, piece.lastRow);
@@ -64,8 +64,8 @@ Group drawRepeats(const Drawing& drawing, const Piece& piece) {
     return group;
 }
 
-Group drawRowRepeat(const Drawing& drawing, const Piece& piece) {
-    Group group = emptyGroup("row-repeat");
+ItemGroup drawRowRepeat(const Drawing& drawing, const Piece& piece) {
+    ItemGroup group = emptyGroup("row-repeat");
     if (!drawing.chart.rowRepeat) return group;
     const RowRepeat& repeat = *drawing.chart.rowRepeat;
     const int first = std::max(repeat.firstRow, piece.firstRow);

@@ -25,7 +25,7 @@ enum class Role : std::uint8_t {
     ChosenSizeLine,
     Swap,  // corner of a cell the chosen size works differently
     PointMark,
-    Join,        // where sheets meet
+    Join,  // where sheets meet
     LegendCell,
     Rule,
     // Texts

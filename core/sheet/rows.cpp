@@ -34,8 +34,8 @@ std::vector<GlyphRun> glyphRuns(const Drawing& drawing, const Piece& piece, int 
 
 }  // namespace
 
-Group drawRow(const Drawing& drawing, const Piece& piece, int row) {
-    Group group = emptyGroup("row");
+ItemGroup drawRow(const Drawing& drawing, const Piece& piece, int row) {
+    ItemGroup group = emptyGroup("row");
     group.rowNumber = drawing.chart.rowNumber(row);
     group.wrongSide = drawing.chart.sideOf(row) == Side::Wrong;
     if (drawing.inWords) group.title = rowInWords(drawing.chart, row);

@@ -49,19 +49,19 @@ struct Text {
 using Item = std::variant<Shape, GlyphRun, Text>;
 
 // Items that belong together: a charted row, the legend ...
-struct Group {
+struct ItemGroup {
     std::string name;   // "row", "legend": what a style sheet calls it
     int rowNumber = 0;  // as the knitter reads it; 0: not a row
     bool wrongSide = false;
     std::string title;  // the group in words, for those who do not see it; may be empty
     std::vector<Item> items;
-    bool operator==(const Group&) const = default;
+    bool operator==(const ItemGroup&) const = default;
 };
 
 struct Page {
     int width = 0;  // units
     int height = 0;
-    std::vector<Group> groups;  // drawn in this order
+    std::vector<ItemGroup> groups;  // drawn in this order
     bool operator==(const Page&) const = default;
 };
 

@@ -102,7 +102,7 @@ void addInnerEdges(Shape& shape, const Piece& piece, const Band& band) {
 }
 
 // A small corner on every cell the size works differently.
-void addSwaps(Group& group, const Drawing& drawing, const Piece& piece) {
+void addSwaps(ItemGroup& group, const Drawing& drawing, const Piece& piece) {
     constexpr int kCorner = 6;
     Shape shape{Role::Swap, {}, true};
     for (const Substitution& swap : drawing.size->substitutions) {
@@ -117,16 +117,16 @@ void addSwaps(Group& group, const Drawing& drawing, const Piece& piece) {
 
 }  // namespace
 
-Group drawSizeGround(const Drawing& drawing, const Piece& piece) {
-    Group group = emptyGroup("size-ground");
+ItemGroup drawSizeGround(const Drawing& drawing, const Piece& piece) {
+    ItemGroup group = emptyGroup("size-ground");
     Shape tint{Role::SizeGround, {}, true};
     for (const Band& band : bandsOf(drawing, piece)) addGrounds(tint, piece, band, true);
     if (!tint.runs.empty()) group.items.emplace_back(std::move(tint));
     return group;
 }
 
-Group drawSizeOutline(const Drawing& drawing, const Piece& piece) {
-    Group group = emptyGroup("size-span");
+ItemGroup drawSizeOutline(const Drawing& drawing, const Piece& piece) {
+    ItemGroup group = emptyGroup("size-span");
     Shape veil{Role::Veil, {}, true};
     Shape outline{Role::SizeOutline, {}, false};
     Shape inner{Role::SizeEdge, {}, false};

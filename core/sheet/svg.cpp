@@ -64,7 +64,7 @@ class SvgWriter {
     std::string write() {
         prepareGlyphs();
         head();
-        for (const Group& group : page_.groups) addGroup(group);
+        for (const ItemGroup& group : page_.groups) addGroup(group);
         out_ += "</svg>\n";
         return std::move(out_);
     }
@@ -113,7 +113,7 @@ class SvgWriter {
         out_ += "</style>\n";
     }
 
-    void addGroup(const Group& group) {
+    void addGroup(const ItemGroup& group) {
         out_ += "<g class=\"" + group.name;
         if (group.rowNumber > 0) {
             const std::string number = std::to_string(group.rowNumber);

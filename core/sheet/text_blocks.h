@@ -55,6 +55,6 @@ int columnsOfText(int width);
 int textColumnWidth(int width);
 // Sets entries from `first` on in columns of even height, as many as the area holds.
 Flowed flow(const Drawing& drawing, const std::vector<Entry>& entries, std::size_t first,
-            const Area& area, std::vector<Group>& groups);
+            const Area& area, std::vector<ItemGroup>& groups);
 
 }  // namespace lacewright

@@ -47,7 +47,7 @@ TEST(WritePdf, EveryLabelIsTextAndThePageIsAsLargeAsThePaper) {
     const std::string text =
         said(QStringLiteral("pdftotext"), {QStringLiteral("-raw"), file, QStringLiteral("-")});
     for (const Page& page : sheet.pages) {
-        for (const Group& group : page.groups) {
+        for (const ItemGroup& group : page.groups) {
             for (const Item& item : group.items) {
                 const auto* label = std::get_if<Text>(&item);
                 if (label != nullptr) EXPECT_THAT(text, HasSubstr(label->text));

@@ -16,7 +16,7 @@ using testing::Not;
 
 // The texts of a group, lines joined.
 std::string words(const Page& page, const std::string& name) {
-    const Group* group = groupOf(page, name);
+    const ItemGroup* group = groupOf(page, name);
     std::vector<std::string> lines;
     if (group == nullptr) return {};
     for (const Item& item : group->items) {

@@ -17,7 +17,7 @@ namespace lacewright::test {
 
 inline std::vector<Text> textsOf(const Page& page, Role role) {
     std::vector<Text> texts;
-    for (const Group& group : page.groups) {
+    for (const ItemGroup& group : page.groups) {
         for (const Item& item : group.items) {
             const auto* text = std::get_if<Text>(&item);
             if (text != nullptr && text->role == role) texts.push_back(*text);
@@ -34,7 +34,7 @@ inline std::vector<std::string> wordsOf(const Page& page, Role role) {
 
 inline std::vector<std::vector<Spot>> runsOf(const Page& page, Role role) {
     std::vector<std::vector<Spot>> runs;
-    for (const Group& group : page.groups) {
+    for (const ItemGroup& group : page.groups) {
         for (const Item& item : group.items) {
             const auto* shape = std::get_if<Shape>(&item);
             if (shape == nullptr || shape->role != role) continue;
@@ -71,7 +71,7 @@ using Placed = std::set<std::tuple<std::string, int, int>>;
 inline Placed placedGlyphs(const Sheet& sheet, const Page& page) {
     Placed placed;
     const Rectangle frame = frameOf(page);
-    for (const Group& group : page.groups) {
+    for (const ItemGroup& group : page.groups) {
         if (group.rowNumber == 0) continue;
         for (const Item& item : group.items) {
             const auto* run = std::get_if<GlyphRun>(&item);
@@ -85,9 +85,9 @@ inline Placed placedGlyphs(const Sheet& sheet, const Page& page) {
     return placed;
 }
 
-inline const Group* groupOf(const Page& page, const std::string& name) {
+inline const ItemGroup* groupOf(const Page& page, const std::string& name) {
     const auto found = std::find_if(page.groups.begin(), page.groups.end(),
-                                    [&](const Group& group) { return group.name == name; });
+                                    [&](const ItemGroup& group) { return group.name == name; });
     return found == page.groups.end() ? nullptr : &*found;
 }
 

@@ -5,6 +5,7 @@
 #include "core/base/disk.h"
 #include "core/sheet/path_data.h"
 #include "tests/core/sheet/sheet_probe.h"
+#include "tests/support/large_lace.h"
 
 namespace lacewright {
 namespace {
@@ -153,6 +154,13 @@ TEST(Svg, PathsAreSplitBeforeAPainterCutsThemOff) {
     }
     EXPECT_EQ(places, 4000U);
     EXPECT_EQ(paths, 4);
+}
+
+TEST(Svg, ALargeLaceChartTakesAtMost36BytesForEveryCellThatIsNotPlain) {
+    const Chart chart = test::largeLace(1000, 1000);
+    const double cells = test::cellsNotPlain(chart);
+    ASSERT_NEAR(cells / 1e6, 0.27, 0.005);
+    EXPECT_LE(static_cast<double>(svgText(layOut(chart, {})).size()) / cells, 36);
 }
 
 TEST(Svg, LinesStayShort) {
