@@ -12,7 +12,7 @@ namespace lacewright::test {
 inline Chart largeLace(int width, int height) {
     constexpr std::array<const char*, 24> kMotif = {
         "yo", "ssk", "k",  "yo",  "sk2p", "yo", "k", "k2tog", "yo", "k", "k", "k2tog",
-        "yo", "k",   "yo", "ssk", "k",    "k",  "k", "k",     "k",  "p", "k2tog", "yo"};
+        "yo", "k",   "yo", "ssk", "k",    "k",  "k", "k",     "k",  "p", "k2tog", "k"};
     Chart chart = blankChart(width, height);
     std::vector<StitchIndex> motif;
     for (const char* id : kMotif) motif.push_back(*chart.stitches->find(id));
