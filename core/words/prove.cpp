@@ -23,14 +23,12 @@ struct Attempt {
     CountedRow counted;
     Fit fit;
     RowVerdict verdict = RowVerdict::Fits;
-    Needle after;
 
     bool fits() const { return verdict == RowVerdict::Fits; }
 };
 
 Attempt attempt(const Needle& needle, CountedRow counted) {
     Attempt result;
-    result.after = needle;
     if (!counted.uncountable.empty()) {
         result.verdict = RowVerdict::Uncountable;
     } else {
@@ -41,14 +39,7 @@ Attempt attempt(const Needle& needle, CountedRow counted) {
             result.verdict = RowVerdict::Misfits;
         }
         if (!result.fits()) result.fit.solved.clear();
-        result.after.work(counted.forms, result.fit);
-        if (result.after.loops() && tooLarge(*result.after.loops())) {
-            counted.uncountable =
-                "there are more than " + std::to_string(kMostLoops) + " loops on the needle";
-            result.verdict = RowVerdict::Uncountable;
-        }
     }
-    if (result.verdict == RowVerdict::Uncountable) result.after = Needle();
     result.counted = std::move(counted);
     return result;
 }
@@ -62,9 +53,17 @@ std::vector<Attempt> attempts(const Needle& needle, const WrittenRow& row, std::
     return all;
 }
 
-bool agreesWithStated(const Attempt& a, const WrittenRow& row, std::size_t size) {
-    const AffineForm left = a.after.loops().value_or(AffineForm());
-    return !row.statedCount || !left.isConstant() || left.constant() == row.statedCount->of(size);
+// Puts what the row makes on the needle; a row that cannot be counted leaves nothing known.
+void workOn(Needle& needle, Attempt& attempt) {
+    if (attempt.verdict != RowVerdict::Uncountable) {
+        needle.work(attempt.counted.forms, attempt.fit);
+        if (needle.loops() && tooLarge(*needle.loops())) {
+            attempt.counted.uncountable =
+                "there are more than " + std::to_string(kMostLoops) + " loops on the needle";
+            attempt.verdict = RowVerdict::Uncountable;
+        }
+    }
+    if (attempt.verdict == RowVerdict::Uncountable) needle = Needle();
 }
 
 class Prover {
@@ -111,16 +110,23 @@ class Prover {
             if (all[i].fits()) good.push_back(i);
         }
         const auto keep = [&](auto test) {
+            if (good.size() <= 1) return;
             std::vector<std::size_t> kept;
-            std::copy_if(good.begin(), good.end(), std::back_inserter(kept),
-                         [&](std::size_t i) { return test(all[i]); });
+            std::copy_if(good.begin(), good.end(), std::back_inserter(kept), [&](std::size_t i) {
+                Needle after = needle_;
+                workOn(after, all[i]);
+                return test(after);
+            });
             if (!kept.empty()) good = std::move(kept);
         };
-        keep([&](const Attempt& a) { return agreesWithStated(a, row, size_); });
-        if (good.size() > 1 && index + 1 < pattern_.rows.size()) {
-            keep([&](const Attempt& a) {
+        keep([&](const Needle& after) {
+            return !row.statedCount || !after.loops() || !after.loops()->isConstant() ||
+                   after.loops()->constant() == row.statedCount->of(size_);
+        });
+        if (index + 1 < pattern_.rows.size()) {
+            keep([&](const Needle& after) {
                 const auto next =
-                    attempts(a.after, pattern_.rows[index + 1], size_, next_ + kVariablesPerRow);
+                    attempts(after, pattern_.rows[index + 1], size_, next_ + kVariablesPerRow);
                 return std::any_of(next.begin(), next.end(),
                                    [](const Attempt& n) { return n.fits(); });
             });
@@ -131,10 +137,10 @@ class Prover {
     void work(std::size_t index, bool first) {
         Attempt taken = choose(index);
         next_ += kVariablesPerRow;
+        workOn(needle_, taken);
         WrittenRowProof row;
         row.number = pattern_.rows[index].number;
         row.verdict = taken.verdict;
-        needle_ = std::move(taken.after);
         row.after = needle_.loops().value_or(AffineForm());
         row.before = needle_.resolved(taken.counted.forms.takes);
         row.fit = std::move(taken.fit);

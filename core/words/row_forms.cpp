@@ -7,7 +7,7 @@ namespace lacewright {
 
 namespace {
 
-constexpr std::size_t kMostReadings = 48;
+constexpr std::size_t kMostReadings = 24;
 constexpr std::size_t kMostStretches = 64;
 
 // Choices that offer the same meanings are understood the same way throughout a row.
@@ -17,11 +17,18 @@ std::string kindOf(const Choice& choice) {
     return kind;
 }
 
+std::string kindOf(const Group& group) {
+    return "times " + std::to_string(group.orTimes->of(0));
+}
+
 using Kinds = std::map<std::string, std::size_t>;  // how many readings each kind of choice has
 
 void collectKinds(const Elements& elements, Kinds& kinds) {
     for (const Element& element : elements) {
-        if (const auto* group = std::get_if<Group>(&element.what)) collectKinds(group->body, kinds);
+        if (const auto* group = std::get_if<Group>(&element.what)) {
+            if (group->orTimes) kinds[kindOf(*group)] = 2;
+            collectKinds(group->body, kinds);
+        }
         if (const auto* one = std::get_if<IntoOne>(&element.what)) collectKinds(one->body, kinds);
         if (const auto* stretch = std::get_if<Stretch>(&element.what)) {
             collectKinds(stretch->body, kinds);
@@ -83,10 +90,11 @@ class Counter {
             const std::int64_t times = work->count.of(size_);
             part = {AffineForm(times * work->takes), AffineForm(times * work->makes)};
         } else if (const auto* group = std::get_if<Group>(&element.what)) {
-            if (group->times.of(size_) == 1) return backward(group->body, rest);
+            const std::int64_t times = timesOf(*group, element.place);
+            if (times == 1) return backward(group->body, rest);
             const RowForms once = fixed(group->body, element.place);
-            part.takes.add(once.takes, group->times.of(size_));
-            part.makes.add(once.makes, group->times.of(size_));
+            part.takes.add(once.takes, times);
+            part.makes.add(once.makes, times);
         } else if (const auto* one = std::get_if<IntoOne>(&element.what)) {
             part = {AffineForm(one->takes), fixed(one->body, element.place).makes};
         } else if (const auto* stretch = std::get_if<Stretch>(&element.what)) {
@@ -100,18 +108,31 @@ class Counter {
         return part;
     }
 
+    std::int64_t timesOf(const Group& group, const Place& place) {
+        if (!group.orTimes) return group.times.of(size_);
+        const std::int64_t usual = group.times.of(size_);
+        const std::int64_t other = group.orTimes->of(size_);
+        const bool inAll = chosenFor(kindOf(group)) == 1;
+        note(place, std::to_string(inAll ? other : usual) + " times in all", !inAll);
+        return inAll ? other : usual;
+    }
+
     const Reading& taken(const Choice& choice, const Place& place) {
-        const auto at = chosen_.find(kindOf(choice));
-        const std::size_t index =
-            at == chosen_.end() ? 0 : std::min(at->second, choice.readings.size() - 1);
-        const Reading& reading = choice.readings[index];
-        const TakenReading note{place, reading.meaning, index == 0};
-        const bool told =
-            std::any_of(row_.readings.begin(), row_.readings.end(), [&](const TakenReading& t) {
-                return t.place == note.place && t.meaning == note.meaning;
-            });
-        if (!told) row_.readings.push_back(note);
-        return reading;
+        const std::size_t index = std::min(chosenFor(kindOf(choice)), choice.readings.size() - 1);
+        note(place, choice.readings[index].meaning, index == 0);
+        return choice.readings[index];
+    }
+
+    std::size_t chosenFor(const std::string& kind) const {
+        const auto at = chosen_.find(kind);
+        return at == chosen_.end() ? 0 : at->second;
+    }
+
+    void note(const Place& place, const std::string& meaning, bool usual) {
+        const TakenReading reading{place, meaning, usual};
+        if (std::find(row_.readings.begin(), row_.readings.end(), reading) == row_.readings.end()) {
+            row_.readings.push_back(reading);
+        }
     }
 
     // A stretch worked as often as there is room.
@@ -165,6 +186,22 @@ class Counter {
 };
 
 }  // namespace
+
+std::size_t elementCount(const Elements& elements) {
+    std::size_t count = elements.size();
+    for (const Element& element : elements) {
+        if (const auto* group = std::get_if<Group>(&element.what))
+            count += elementCount(group->body);
+        if (const auto* one = std::get_if<IntoOne>(&element.what)) count += elementCount(one->body);
+        if (const auto* stretch = std::get_if<Stretch>(&element.what)) {
+            count += elementCount(stretch->body) + elementCount(stretch->lastTime);
+        }
+        if (const auto* choice = std::get_if<Choice>(&element.what)) {
+            for (const Reading& reading : choice->readings) count += elementCount(reading.elements);
+        }
+    }
+    return count;
+}
 
 std::vector<CountedRow> countedReadings(const WrittenRow& row, std::size_t size,
                                         Variable firstVariable) {

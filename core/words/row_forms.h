@@ -14,6 +14,7 @@ struct TakenReading {
     Place place;
     std::string meaning;
     bool usual = true;  // the reading a knitter would try first
+    bool operator==(const TakenReading&) const = default;
 };
 
 // "to last 2 sts" before something that takes another number.

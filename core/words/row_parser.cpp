@@ -133,11 +133,10 @@ void RowParser::sequence(Elements& out) {
         if (skipSeparators()) continue;
         if (at_.is(TokenKind::Close)) break;
         if (atRepeat()) {
-            if (!openStars_.empty()) break;
+            if (!openStars_.empty() && !repeatsMarked()) break;
             again(out);
         } else if (at_.is(TokenKind::Star)) {
-            const int stars = at_.peek().value;
-            if (std::find(openStars_.begin(), openStars_.end(), stars) != openStars_.end()) break;
+            if (isOpen(at_.peek().value)) break;
             starred(out);
         } else {
             item(out);
@@ -149,6 +148,10 @@ void RowParser::sequence(Elements& out) {
         if (at_.position() == before) at_.advance();
     }
     --depth_;
+}
+
+bool RowParser::isOpen(int stars) const {
+    return std::find(openStars_.begin(), openStars_.end(), stars) != openStars_.end();
 }
 
 void RowParser::item(Elements& out) {

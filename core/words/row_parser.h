@@ -96,6 +96,9 @@ class RowParser {
     void again(Elements& out);
     bool atRepeat() const;
     bool repeatComesLater(int stars) const;
+    bool repeatsMarked() const;
+    bool isOpen(int stars) const;
+    bool affordable(const Elements& copied, const Place& place);
     std::optional<int> repeatTarget() const;
     void passRepeatWords();
     Element repeated(Elements body, const Place& start, int worked);
@@ -119,6 +122,7 @@ class RowParser {
     ReadContext context_;
     std::vector<int> openStars_;
     std::map<int, Elements> marked_;  // stretches between two stars that were not repeated at once
+    std::size_t copied_ = 0;          // elements written out a second time
     int depth_ = 0;                   // of brackets and stars
     int brackets_ = 0;
     std::optional<std::size_t> bare_;  // offset of the last stitch written without a count

@@ -6,6 +6,8 @@ namespace lacewright {
 
 namespace {
 
+constexpr std::size_t kMostCopied = 20'000;  // elements
+
 bool isRepeatWord(const TokenCursor& at, std::size_t ahead) {
     return at.isWord({"rep", "repeat", "rpt", "reps", "repeats", "repeating"}, ahead);
 }
@@ -34,6 +36,12 @@ std::optional<int> RowParser::repeatTarget() const {
         if (token.kind != TokenKind::Word) break;
     }
     return {};
+}
+
+// "rep from **" after "** .. **" was closed, with other stars still open.
+bool RowParser::repeatsMarked() const {
+    const auto target = repeatTarget();
+    return target && !isOpen(*target) && marked_.contains(*target);
 }
 
 bool RowParser::repeatComesLater(int stars) const {
@@ -111,7 +119,7 @@ void RowParser::starred(Elements& out) {
     }
     at_.moveTo(after);
     if (repeatComesLater(stars)) {
-        marked_[stars] = body;
+        if (affordable(body, place)) marked_[stars] = body;
         out.insert(out.end(), std::make_move_iterator(body.begin()),
                    std::make_move_iterator(body.end()));
         return;
@@ -120,6 +128,15 @@ void RowParser::starred(Elements& out) {
     stretch.body = std::move(body);
     stretch.starred = true;
     out.push_back({spanning(place, at_.previous().place), std::move(stretch)});
+}
+
+// Copies of nested stretches multiply: a row may hold only so much.
+bool RowParser::affordable(const Elements& copied, const Place& place) {
+    copied_ += elementCount(copied);
+    if (copied_ <= kMostCopied) return true;
+    complain(place, "the repeats of this row lead to too many stitches to read");
+    at_.moveTo(at_.tokens().size() - 1);
+    return false;
 }
 
 // A repeat of what was marked earlier in the row; without a mark, of the bracket just before or of
@@ -136,6 +153,7 @@ void RowParser::again(Elements& out) {
             parseTail();
             return;
         }
+        if (!affordable(marked->second, place)) return;
         body = marked->second;
         // What was marked has been worked once already.
         return out.push_back(repeated(std::move(body), place, 1));
@@ -161,25 +179,20 @@ Element RowParser::repeated(Elements body, const Place& start, int worked) {
     const Place place = spanning(start, at_.previous().place);
     if (tail.times) {
         // "rep from * 3 times" is 3 more to most writers and 3 in all to some.
-        const auto group = [&](int more) {
+        const auto times = [&](int more) {
             Figure count = *tail.times;
             for (int& n : count.bySize) n = std::clamp(n + more - worked, 0, kMaxFigure);
-            return Element{place, Group{body, count}};
+            return count;
         };
-        if (tail.more) return group(1);
-        if (tail.inAll) return group(0);
-        const std::string n = std::to_string(tail.times->of(0));
-        Choice choice;
-        choice.readings.push_back(
-            {n + " times more, " + std::to_string(tail.times->of(0) + 1) + " in all", {group(1)}});
-        choice.readings.push_back({n + " times in all", {group(0)}});
-        return {place, std::move(choice)};
+        Group group{std::move(body), times(tail.inAll ? 0 : 1), {}};
+        if (!tail.more && !tail.inAll) group.orTimes = times(0);
+        return {place, std::move(group)};
     }
     Element element = stretchOf(std::move(body), tail, place, true);
     auto& stretch = std::get<Stretch>(element.what);
     const std::size_t before = at_.position();
     Ending ending = parseEnding();
-    if (ending.lastTime) {
+    if (ending.lastTime && affordable(stretch.body, place)) {
         applyEnding(stretch, std::move(ending), place);
     } else {
         at_.moveTo(before);

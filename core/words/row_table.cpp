@@ -7,7 +7,8 @@ namespace lacewright {
 
 namespace {
 
-constexpr int kMostRepeats = 1000;  // of whole rows by one sentence
+constexpr std::size_t kMostElements = 300'000;  // in all rows together
+constexpr int kMostRepeats = 1000;              // of whole rows by one sentence
 
 std::string rowName(int number) {
     return "row " + std::to_string(number);
@@ -18,7 +19,13 @@ std::string rowName(int number) {
 void RowTable::add(const RowHeading& heading, ParsedRow parsed, const Place& place) {
     std::vector<int> numbers = heading.numbers;
     if (heading.next) numbers = {std::min(current_ + 1, kMaxRowNumber)};
+    const std::size_t weight = elementCount(parsed.elements);
     for (const int number : numbers) {
+        if ((written_ += weight) > kMostElements) {
+            messages_.push_back(
+                {true, place, "the rows of this text are too many to read", {}, {}});
+            return;
+        }
         if (number < 1) {
             messages_.push_back({true, place, "rows are numbered from 1", {}, {}});
             continue;
@@ -93,10 +100,13 @@ void RowTable::fillFamilies(const WrittenPattern& pattern) {
     if (pattern.worked == Worked::InTheRound) firstSide = Side::Right;
     const int written = lastNumber();
     for (const Entry& family : families_) {
+        const std::size_t weight = elementCount(family.parsed.elements);
         const int end = repeatTo_ > 0 ? std::max(written, repeatTo_) : written + 1;
         for (int number = 1; number <= std::min(end, kMaxRowNumber); ++number) {
             if (number == written + 1 && rows_.contains(number)) continue;
-            if (inFamily(family, number, firstSide)) rows_.insert({number, family});
+            if (!inFamily(family, number, firstSide) || rows_.contains(number)) continue;
+            if ((written_ += weight) > kMostElements) return;
+            rows_.insert({number, family});
         }
     }
 }
@@ -118,6 +128,7 @@ void RowTable::fillSame() {
                 break;
             }
             if (!at->second.parsed.sameAs) {
+                if ((written_ += elementCount(at->second.parsed.elements)) > kMostElements) break;
                 entry.parsed.elements = at->second.parsed.elements;
                 if (!entry.parsed.statedCount) {
                     entry.parsed.statedCount = at->second.parsed.statedCount;

@@ -45,6 +45,7 @@ class RowTable {
     std::optional<int> repeatFrom_;
     int repeatTo_ = 0;
     int current_ = 0;
+    std::size_t written_ = 0;  // elements, so that copies of rows stay within bounds
 };
 
 }  // namespace lacewright

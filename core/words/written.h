@@ -44,6 +44,7 @@ struct Working {
 struct Group {
     Elements body;
     Figure times;
+    std::optional<Figure> orTimes = {};  // "rep from * 3 times" may also mean 3 in all
 };
 
 // "(k1, yo, k1) in next st": everything into the same stitches.
@@ -82,6 +83,9 @@ struct Element {
     Place place;
     std::variant<Working, Group, IntoOne, Stretch, Aside, Choice> what;
 };
+
+// How many elements there are, those within others included.
+std::size_t elementCount(const Elements& elements);
 
 struct WrittenRow {
     int number = 1;     // as the knitter reads it

@@ -83,7 +83,7 @@ TEST(Readings, AreSettledByTheBalance) {
         const auto& readings = proof.rows.front().counted.readings;
         return readings.empty() ? std::string() : readings.front().meaning;
     };
-    EXPECT_EQ(reading("Cast on: 16\nRow 1: *k2, p2; rep from * 3 times"), "3 times more, 4 in all");
+    EXPECT_EQ(reading("Cast on: 16\nRow 1: *k2, p2; rep from * 3 times"), "4 times in all");
     EXPECT_EQ(reading("Cast on: 12\nRow 1: *k2, p2; rep from * 3 times"), "3 times in all");
     EXPECT_EQ(reading("Cast on: 5\nRow 1: k1, yo, k2tog twice"), "twice over the last stitch");
     EXPECT_EQ(reading("Cast on: 4\nRow 1: yo, k2tog twice"), "twice over the last stitch");
@@ -121,6 +121,20 @@ TEST(WrittenProofs, RefuseWhatCannotBeCounted) {
     EXPECT_NE(why("Row 1: [[[[k99999] 99999 times] 99999 times] 99999 times] 99999 times")
                   .find("more than"),
               std::string::npos);
+}
+
+// Copies of stretches within stretches would multiply without end.
+TEST(WrittenProofs, NestedRepeatsStaySmall) {
+    std::string row = "Row 1: k1";
+    for (int i = 0; i < 60; ++i) row += ", rep 2 times";
+    EXPECT_EQ(verdictOf(row), "row 1");
+    std::string stars;
+    for (int i = 1; i < 30; ++i) stars += std::string(static_cast<std::size_t>(i), '*') + "k1 ";
+    for (int i = 29; i > 0; --i) {
+        const std::string mark(static_cast<std::size_t>(i), '*');
+        stars += mark + " k1, rep from " + mark + " once more, ";
+    }
+    EXPECT_NE(errorsOf("Row 1: " + stars).find("too many stitches"), std::string::npos);
 }
 
 TEST(WrittenProofs, EverySizeIsProvedOnItsOwn) {
