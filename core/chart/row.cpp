@@ -21,44 +21,40 @@ Tally tallyOf(std::span<const StitchIndex> cells, const StitchCatalogue& stitche
 
 namespace {
 
-RowTraits traitsOf(const std::vector<StitchIndex>& cells, const StitchCatalogue& stitches) {
-    RowTraits traits;
+// A wide stitch without all its cells, or a covered cell without a stitch.
+bool isBroken(const std::vector<StitchIndex>& cells, const StitchCatalogue& stitches) {
     int covered = 0;  // cells still owed to the last wide stitch
-    StitchIndex last = kCovered;
     for (const StitchIndex index : cells) {
-        if (index == kCovered) {
-            if (covered-- <= 0) traits.hasBroken = true;
-            continue;
-        }
-        if (covered > 0) traits.hasBroken = true;
-        covered = stitches.spans()[index] - 1;
-        if (index == last) continue;  // runs of one stitch add no traits
-        last = index;
-        const Stitch& stitch = stitches[index];
-        traits.hasWide = traits.hasWide || stitch.span > 1;
-        traits.hasUnknown = traits.hasUnknown || stitch.kind == StitchKind::Unknown;
-        traits.hasBindOff = traits.hasBindOff || stitch.kind == StitchKind::BindOff;
-        traits.hasNoStitch = traits.hasNoStitch || stitch.kind == StitchKind::NoStitch;
-        traits.hasYarnOver = traits.hasYarnOver || stitch.kind == StitchKind::YarnOver;
-        traits.hasShaping = traits.hasShaping || stitch.net() != 0;
+        if ((index == kCovered) != (covered > 0)) return true;
+        covered = index == kCovered ? covered - 1 : stitches.spans()[index] - 1;
     }
-    if (covered > 0) traits.hasBroken = true;
-    return traits;
+    return covered > 0;
 }
 
 }  // namespace
 
 Row::Row(std::vector<StitchIndex> cells, const StitchCatalogue& stitches)
-    : cells_(std::move(cells)), traits_(traitsOf(cells_, stitches)) {
+    : cells_(std::move(cells)) {
     const std::uint32_t* packed = stitches.packedCounts();
+    const std::uint8_t* bitsOf = stitches.bits();
     sums_.resize(cells_.size() + 1);
     Sum sum;
+    unsigned bits = 0;
+    // No branch in here: opening a large chart spends much of its time in this loop.
     for (std::size_t i = 0; i < cells_.size(); ++i) {
         const std::uint32_t counts = packed[cells_[i]];
+        bits |= bitsOf[cells_[i]];
         sum.takes += static_cast<std::int32_t>(counts & 0xFFFFU);
         sum.makes += static_cast<std::int32_t>(counts >> 16U);
         sums_[i + 1] = sum;
     }
+    traits_.hasWide = (bits & kWideBit) != 0;
+    traits_.hasBroken = (bits & (kWideBit | kCoveredBit)) != 0 && isBroken(cells_, stitches);
+    traits_.hasUnknown = (bits & kUnknownBit) != 0;
+    traits_.hasBindOff = (bits & kBindOffBit) != 0;
+    traits_.hasNoStitch = (bits & kNoStitchBit) != 0;
+    traits_.hasYarnOver = (bits & kYarnOverBit) != 0;
+    traits_.hasShaping = (bits & kShapingBit) != 0;
 }
 
 int Row::ownerOf(int column) const {

@@ -73,7 +73,7 @@ struct Cells {
 };
 
 Cells readCells(const JsonList& rows, const RowWidth& width, const Chart& chart,
-                StitchTable& table) {
+                RowReader& reader) {
     Cells cells;
     cells.ofRow.reserve(rows.size());
     std::unordered_map<std::string_view, std::size_t> known;
@@ -82,7 +82,7 @@ Cells readCells(const JsonList& rows, const RowWidth& width, const Chart& chart,
         const auto [place, isNew] = known.try_emplace(text, cells.distinct.size());
         if (isNew) {
             const int number = chart.rowNumber(static_cast<int>(cells.ofRow.size()));
-            cells.distinct.push_back(readRow(text, width, number, table, row));
+            cells.distinct.push_back(reader.cells(text, width, number, row));
         }
         cells.ofRow.push_back(place->second);
     }
@@ -91,13 +91,14 @@ Cells readCells(const JsonList& rows, const RowWidth& width, const Chart& chart,
 
 // Sets the width; gives the rows' cells, which wait for the catalogue to be complete.
 Cells readRows(Fields& fields, Chart& chart, StitchTable& table) {
+    RowReader reader(table);
     const JsonValue* width = fields.find("width");
     if (width != nullptr) chart.width = wholeNumber(*width, kWidth);
     const JsonValue& value = fields.need("rows", "a list of row texts");
     const JsonList& rows = listOf(value, kMaxRows);
     if (rows.empty()) refuse(value, "Found no row; expected at least one.");
     if (width == nullptr) {
-        chart.width = columnsOfRow(rowText(rows.front()), table, rows.front());
+        chart.width = reader.columns(rowText(rows.front()), rows.front());
         if (chart.width < 1 || chart.width > kMaxWidth) {
             refuse(rows.front(),
                    "Row 1 has " + std::string(chart.width < 1 ? "no column" : "too many columns") +
@@ -113,7 +114,7 @@ Cells readRows(Fields& fields, Chart& chart, StitchTable& table) {
                ErrorCode::OutOfRange);
     }
     const std::string_view expected = width != nullptr ? "the width of the chart" : "as in row 1";
-    return readCells(rows, {chart.width, expected}, chart, table);
+    return readCells(rows, {chart.width, expected}, chart, reader);
 }
 
 RowList makeRows(Cells cells, const StitchCatalogue& stitches) {

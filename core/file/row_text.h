@@ -4,6 +4,8 @@
 #include <string_view>
 #include <vector>
 
+#include "core/file/json_value.h"
+#include "core/file/row_scanner.h"
 #include "core/file/stitch_table.h"
 
 // The text of one row: stitch ids as drawn, left to right, separated by blanks; `id*N` stands for a
@@ -13,23 +15,33 @@
 // `*` (a run: `**N`) a covered cell that no stitch owns.
 namespace lacewright {
 
-struct JsonValue;
-
-// The columns of a row text, saturating at kMaxWidth + 1. Unknown ids join the table.
-// Throws Refusal on behalf of `row` when a token cannot be read; so does readRow.
-int columnsOfRow(std::string_view text, StitchTable& table, const JsonValue& row);
-
-// The cells, column 1 first. `expected` names the chart's width in a refusal: "the width of the
-// chart". `number` is the row's number as the knitter reads it.
+// What every row of a chart must fill, and why: "the width of the chart".
 struct RowWidth {
     int columns = 1;
     std::string_view expected;
 };
-std::vector<StitchIndex> readRow(std::string_view text, const RowWidth& width, int number,
-                                 StitchTable& table, const JsonValue& row);
 
-// The index of an id that stands alone, joining the table when it is unknown.
-StitchIndex readStitchId(const JsonValue& value, StitchTable& table);
+// Reads the rows of one chart. Unknown ids join the table. Throws Refusal on behalf of `row`.
+class RowReader {
+ public:
+    // Keeps the table.
+    explicit RowReader(StitchTable& table) : table_(table) {}
+
+    // The columns of a row text, at most kMaxWidth + 1.
+    int columns(std::string_view text, const JsonValue& row);
+    // The cells, column 1 first. `number` is the row's number as the knitter reads it.
+    std::vector<StitchIndex> cells(std::string_view text, const RowWidth& width, int number,
+                                   const JsonValue& row);
+
+ private:
+    std::string aboutUnknown(std::string_view text, const JsonValue& row);
+    [[noreturn]] void refuseWidth(std::string_view text, const RowWidth& width, int number,
+                                  const JsonValue& row);
+
+    StitchTable& table_;
+    RunMemo memo_;
+    std::vector<StitchIndex> cells_;  // of the row being read
+};
 
 // Requires: every index belongs to `stitches`.
 std::string writeRow(const std::vector<StitchIndex>& cells, const StitchCatalogue& stitches);

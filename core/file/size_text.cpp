@@ -8,8 +8,8 @@
 #include "core/file/layout_text.h"
 #include "core/file/object_writer.h"
 #include "core/file/refusal.h"
-#include "core/file/row_text.h"
 #include "core/file/spellings.h"
+#include "core/file/stitch_id.h"
 
 namespace lacewright {
 namespace {
@@ -79,7 +79,7 @@ Substitution readSubstitution(const JsonValue& value, const Chart& chart, Stitch
     substitution.column = fields.number("column", columnsOf(chart));
     substitution.edge = fields.choice("edge", kEdges);
     const JsonValue& id = fields.need("stitch", "a stitch id");
-    substitution.stitch = table[readStitchId(id, table)].id;
+    substitution.stitch = readStitchId(id, table);
     substitution.extras = fields.extras();
     return substitution;
 }

@@ -8,8 +8,10 @@ target_sources(core PRIVATE
     file/layout_text.cpp
     file/object_writer.cpp
     file/report_text.cpp
+    file/row_scanner.cpp
     file/row_text.cpp
     file/size_text.cpp
+    file/stitch_id.cpp
     file/stitch_table.cpp
     file/stitch_text.cpp
     file/version_steps.cpp)

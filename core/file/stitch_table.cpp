@@ -4,12 +4,6 @@
 
 namespace lacewright {
 
-std::uint32_t idHash(std::string_view id) {
-    std::uint32_t hash = kIdHashStart;
-    for (const char byte : id) hash = addToIdHash(hash, byte);
-    return hash;
-}
-
 StitchTable::StitchTable(std::vector<Stitch> own) : changed_(!own.empty()) {
     const StitchCatalogue& builtIn = *builtInStitches();
     stitches_.reserve(builtIn.size() + own.size());
@@ -23,22 +17,14 @@ StitchTable::StitchTable(std::vector<Stitch> own) : changed_(!own.empty()) {
             stitches_.push_back(std::move(stitch));
         }
     }
-    rebuild(512);
-}
-
-void StitchTable::insert(std::uint32_t hash, StitchIndex index) {
-    std::size_t at = hash & mask_;
-    while (slots_[at].index != kCovered) at = (at + 1) & mask_;
-    slots_[at] = {hash, index};
-}
-
-void StitchTable::rebuild(std::size_t slots) {
-    while (slots < 2 * stitches_.size()) slots *= 2;
-    slots_.assign(slots, {});
-    mask_ = slots - 1;
     for (std::size_t i = 0; i < stitches_.size(); ++i) {
-        insert(idHash(stitches_[i].id), static_cast<StitchIndex>(i + 1));
+        byId_.emplace(stitches_[i].id, static_cast<StitchIndex>(i + 1));
     }
+}
+
+StitchIndex StitchTable::find(std::string_view id) const {
+    const auto found = byId_.find(id);
+    return found == byId_.end() ? kCovered : found->second;
 }
 
 StitchIndex StitchTable::addUnknown(std::string_view id) {
@@ -50,11 +36,7 @@ StitchIndex StitchTable::addUnknown(std::string_view id) {
     stitches_.push_back(std::move(stitch));
     changed_ = true;
     const auto index = static_cast<StitchIndex>(stitches_.size());
-    if (2 * stitches_.size() > slots_.size()) {
-        rebuild(2 * slots_.size());
-    } else {
-        insert(idHash(id), index);
-    }
+    byId_.emplace(id, index);
     return index;
 }
 

@@ -1,37 +1,25 @@
 #pragma once
 
 #include <cstddef>
-#include <cstdint>
+#include <functional>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <vector>
 
 #include "core/stitch/catalogue.h"
 
 namespace lacewright {
 
-// The hash of a stitch id, one byte at a time, so that reading a token hashes it on the way.
-inline constexpr std::uint32_t kIdHashStart = 2166136261U;
-inline std::uint32_t addToIdHash(std::uint32_t hash, char byte) {
-    return (hash ^ static_cast<unsigned char>(byte)) * 16777619U;
-}
-std::uint32_t idHash(std::string_view id);
-
-// The stitches that a file may name while it is being read: ids are looked up without allocating,
-// and an id that no stitch has becomes a stitch of kind Unknown.
+// The stitches that a file may name while it is being read. An id that no stitch has becomes one of
+// kind Unknown.
 class StitchTable {
  public:
     // Built-in stitches; a chart's own follow, or take the place of the built-in one with their id.
     explicit StitchTable(std::vector<Stitch> own);
 
-    // Requires: hash == idHash(id).
-    StitchIndex find(std::string_view id, std::uint32_t hash) const {
-        for (std::size_t at = hash & mask_;; at = (at + 1) & mask_) {
-            const Slot& slot = slots_[at];
-            if (slot.index == kCovered) return kCovered;
-            if (slot.hash == hash && stitches_[slot.index - 1U].id == id) return slot.index;
-        }
-    }
+    // kCovered when no stitch has the id.
+    StitchIndex find(std::string_view id) const;
     // The index of a new unknown stitch; kCovered when no more fit.
     // Requires: find(id) gives kCovered and stitchProblem has nothing against the id.
     StitchIndex addUnknown(std::string_view id);
@@ -43,16 +31,15 @@ class StitchTable {
     StitchCataloguePtr takeCatalogue();
 
  private:
-    struct Slot {
-        std::uint32_t hash = 0;
-        StitchIndex index = kCovered;  // kCovered: free
+    struct Hash {
+        using is_transparent = void;  // look up without making a string
+        std::size_t operator()(std::string_view id) const {
+            return std::hash<std::string_view>()(id);
+        }
     };
-    void insert(std::uint32_t hash, StitchIndex index);
-    void rebuild(std::size_t slots);
 
     std::vector<Stitch> stitches_;  // [index - 1]
-    std::vector<Slot> slots_;       // a power of two, at most half full
-    std::size_t mask_ = 0;
+    std::unordered_map<std::string, StitchIndex, Hash, std::equal_to<>> byId_;
     bool changed_ = false;  // differs from the built-in stitches
 };
 

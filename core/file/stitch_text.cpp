@@ -6,6 +6,7 @@
 #include "core/file/object_writer.h"
 #include "core/file/refusal.h"
 #include "core/file/spellings.h"
+#include "core/file/stitch_id.h"
 
 namespace lacewright {
 namespace {
@@ -50,6 +51,7 @@ Stitch readStitch(const JsonValue& value) {
     Fields fields(value);
     Stitch stitch;
     stitch.id = fields.needText("id");
+    checkStitchId(stitch.id, *fields.find("id"));
     stitch.name = fields.text("name");
     stitch.takes = fields.number("takes", kLoops);
     stitch.makes = fields.number("makes", kLoops);
@@ -65,7 +67,6 @@ Stitch readStitch(const JsonValue& value) {
     stitch.shaded = fields.flag("shaded");
     stitch.source = fields.text("source");
     stitch.extras = fields.extras();
-    if (auto problem = stitchProblem(stitch)) refuse(*fields.find("id"), problem->message);
     return stitch;
 }
 

@@ -3,6 +3,20 @@
 #include <utility>
 
 namespace lacewright {
+namespace {
+
+std::uint8_t bitsOf(const Stitch& stitch) {
+    unsigned bits = 0;
+    if (stitch.span > 1) bits |= kWideBit;
+    if (stitch.kind == StitchKind::Unknown) bits |= kUnknownBit;
+    if (stitch.kind == StitchKind::BindOff) bits |= kBindOffBit;
+    if (stitch.kind == StitchKind::NoStitch) bits |= kNoStitchBit;
+    if (stitch.kind == StitchKind::YarnOver) bits |= kYarnOverBit;
+    if (stitch.net() != 0) bits |= kShapingBit;
+    return static_cast<std::uint8_t>(bits);
+}
+
+}  // namespace
 
 StitchCatalogue::StitchCatalogue(std::vector<Stitch> stitches) : stitches_(std::move(stitches)) {
     Stitch covered;
@@ -12,11 +26,13 @@ StitchCatalogue::StitchCatalogue(std::vector<Stitch> stitches) : stitches_(std::
     stitches_.insert(stitches_.begin(), std::move(covered));
     packed_.reserve(stitches_.size());
     spans_.reserve(stitches_.size());
+    bits_.reserve(stitches_.size());
     for (std::size_t i = 0; i < stitches_.size(); ++i) {
         const Stitch& stitch = stitches_[i];
         packed_.push_back(static_cast<std::uint32_t>(stitch.takes) |
                           (static_cast<std::uint32_t>(stitch.makes) << 16U));
         spans_.push_back(static_cast<std::uint8_t>(stitch.span));
+        bits_.push_back(i == kCovered ? std::uint8_t{kCoveredBit} : bitsOf(stitch));
         if (i > 0) byId_.emplace(stitch.id, static_cast<StitchIndex>(i));
     }
 }

@@ -18,6 +18,17 @@ namespace lacewright {
 using StitchIndex = std::uint16_t;
 inline constexpr StitchIndex kCovered = 0;
 
+// What matters about a stitch when a whole row is summed up, as bits.
+enum StitchBits : std::uint8_t {
+    kWideBit = 1,       // spans more than one cell
+    kUnknownBit = 2,    // of kind Unknown
+    kBindOffBit = 4,    // of kind BindOff
+    kNoStitchBit = 8,   // of kind NoStitch
+    kYarnOverBit = 16,  // of kind YarnOver
+    kShapingBit = 32,   // takes and makes differ
+    kCoveredBit = 64    // kCovered
+};
+
 class StitchCatalogue;
 using StitchCataloguePtr = std::shared_ptr<const StitchCatalogue>;
 
@@ -42,6 +53,8 @@ class StitchCatalogue {
     const std::uint32_t* packedCounts() const { return packed_.data(); }
     // Cells spanned by every index; 0 for kCovered.
     const std::uint8_t* spans() const { return spans_.data(); }
+    // StitchBits of every index.
+    const std::uint8_t* bits() const { return bits_.data(); }
 
     // This catalogue with one more stitch. Refuses an id that exists or a number out of range.
     Result<StitchCataloguePtr> with(Stitch stitch) const;
@@ -50,6 +63,7 @@ class StitchCatalogue {
     std::vector<Stitch> stitches_;  // [0] is a placeholder for kCovered
     std::vector<std::uint32_t> packed_;
     std::vector<std::uint8_t> spans_;
+    std::vector<std::uint8_t> bits_;
     std::unordered_map<std::string_view, StitchIndex> byId_;
 };
 

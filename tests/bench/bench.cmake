@@ -1,8 +1,10 @@
 # Benchmarks: build/release/tests/benchmarks. Times vary from run to run on a busy machine, so read
 # the ratios, which are taken in one process.
 find_package(benchmark REQUIRED)
-add_executable(benchmarks bench/svg_bench.cpp)
-target_link_libraries(benchmarks PRIVATE core project_options benchmark::benchmark_main)
+find_package(nlohmann_json 3.11 REQUIRED)
+add_executable(benchmarks bench/open_bench.cpp bench/svg_bench.cpp)
+target_link_libraries(benchmarks PRIVATE
+    core project_options nlohmann_json::nlohmann_json benchmark::benchmark_main)
 if(LACEWRIGHT_BUILD_APP)
     target_sources(benchmarks PRIVATE bench/svg_against_qt_bench.cpp)
     target_link_libraries(benchmarks PRIVATE app_lib)
