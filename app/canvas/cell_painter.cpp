@@ -82,9 +82,12 @@ void paintGridLines(QPainter& painter, const ViewScene& scene, const QRect& expo
     const std::optional<CellArea> area =
         scene.geometry.cellsIn(exposed.translated(-scene.origin()));
     if (area) {
-        const bool roomy = scene.geometry.cell() >= scene.px(14);
-        paintLines(painter, scene, *area, 5, scene.px(1), scene.colours.gridFive);
-        paintLines(painter, scene, *area, 10, scene.px(roomy ? 1.5 : 1), scene.colours.gridTen);
+        const int cell = scene.geometry.cell();
+        const bool roomy = cell >= scene.px(14);
+        const bool tight = cell < scene.px(7);
+        if (!tight) paintLines(painter, scene, *area, 5, scene.px(1), scene.colours.gridFive);
+        paintLines(painter, scene, *area, 10, scene.px(roomy ? 1.5 : 1),
+                   tight ? scene.colours.gridFive : scene.colours.gridTen);
     }
     paintFrame(painter, scene);
 }

@@ -66,7 +66,11 @@ void ChartView::zoomToFit() {
 
 void ChartView::onZoomed() {
     const ViewScene before = scene();
-    const QPoint anchor = zoomAnchor_.value_or(before.layout.grid.center());
+    const QPoint cursor = areaInView({before.cursor.row, before.cursor.row, before.cursor.column,
+                                      before.cursor.column})
+                              .center();
+    const QPoint middle = layout_.grid.contains(cursor) ? cursor : layout_.grid.center();
+    const QPoint anchor = zoomAnchor_.value_or(middle);
     zoomAnchor_.reset();
     const double cell = geometry_.cell();
     const QPoint sheet = anchor - before.origin() - geometry_.cells().topLeft();

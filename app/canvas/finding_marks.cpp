@@ -12,6 +12,8 @@ namespace {
 
 constexpr double kFaultLine = 2.0;  // device-independent pixels
 constexpr double kWarningLine = 1.0;
+constexpr int kShortRun = 6;  // cells; longer runs are outlined thinly, or they drown the chart
+constexpr double kSmallestMarked = 6;  // cell size below which only the signs beside the rows speak
 
 // The outline of neighbouring cells in one state; columns right..left.
 void outline(QPainter& painter, const ViewScene& scene, int row, int right, int left,
@@ -19,7 +21,8 @@ void outline(QPainter& painter, const ViewScene& scene, int row, int right, int 
     const QRect cells =
         scene.geometry.rectOf(CellArea{row, row, right, left}).translated(scene.origin());
     if (state == TileState::Guilty) {
-        paintBox(painter, cells, scene.px(kFaultLine), scene.colours.fault);
+        const bool isShort = left - right < kShortRun;
+        paintBox(painter, cells, scene.px(isShort ? kFaultLine : 1), scene.colours.fault);
     } else {
         paintBox(painter, cells, scene.px(kWarningLine), scene.colours.text, scene.px(3));
     }
@@ -49,6 +52,7 @@ void exclaim(QPainter& painter, QRectF square, const QColor& colour) {
 }  // namespace
 
 void paintFindingMarks(QPainter& painter, const ViewScene& scene, const CellArea& seen) {
+    if (scene.geometry.cell() < scene.px(kSmallestMarked)) return;
     // Always the whole row, so that dashes fall on the same place whatever part is repainted.
     const int right = 1;
     const int left = scene.chart.width;

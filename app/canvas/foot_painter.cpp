@@ -3,6 +3,8 @@
 #include <QFontMetrics>
 #include <QPainter>
 #include <algorithm>
+#include <limits>
+#include <vector>
 
 #include "app/canvas/foot_layout.h"
 #include "app/canvas/number_steps.h"
@@ -15,6 +17,10 @@ constexpr double kChosenLine = 2.6;
 constexpr double kQuietLine = 1.4;
 constexpr double kMark = 8;  // half the height of the start mark, and the end bar
 constexpr double kLowestLabelledLane = 13;
+
+int middleOf(const ViewScene& scene, int column) {
+    return scene.geometry.leftOf(column) + scene.geometry.cell() / 2 + scene.origin().x();
+}
 
 void paintColumnNumbers(QPainter& painter, const ViewScene& scene, const FootLayout& foot) {
     const QFontMetrics metrics(scene.font);
@@ -31,34 +37,45 @@ void paintColumnNumbers(QPainter& painter, const ViewScene& scene, const FootLay
         font.setBold(current);
         painter.setFont(font);
         painter.setPen(current ? scene.colours.text : scene.colours.textQuiet);
-        const int middle = scene.geometry.leftOf(column) + scene.geometry.cell() / 2;
+        const int middle = middleOf(scene, column);
         const int half = std::max(widest, scene.geometry.cell());
-        painter.drawText(QRect(middle + scene.origin().x() - half, foot.numbers.top(), 2 * half,
-                               foot.numbers.height()),
+        painter.drawText(QRect(middle - half, foot.numbers.top(), 2 * half, foot.numbers.height()),
                          Qt::AlignCenter, QString::number(column));
     }
 }
 
-// A letter under a wedge that points at the column.
-void paintPoint(QPainter& painter, const ViewScene& scene, const FootLayout& foot,
-                const Point& point) {
-    const int x =
-        scene.geometry.leftOf(point.column) + scene.geometry.cell() / 2 + scene.origin().x();
-    const int top = foot.points.top();
-    const int half = scene.px(4);
+// A wedge that points at the column.
+void paintWedge(QPainter& painter, const ViewScene& scene, QPoint tip, int half) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(Qt::NoPen);
     painter.setBrush(scene.colours.text);
-    painter.drawPolygon(
-        QPolygonF({QPointF(x, top), QPointF(x + half, top + half), QPointF(x - half, top + half)}));
+    painter.drawPolygon(QPolygon({tip, tip + QPoint(half, half), tip + QPoint(-half, half)}));
     painter.setRenderHint(QPainter::Antialiasing, false);
+}
+
+// Letters under wedges; where there is no room for all letters, those further to the left go.
+void paintPoints(QPainter& painter, const ViewScene& scene, const FootLayout& foot) {
     QFont bold = scene.font;
     bold.setBold(true);
-    painter.setFont(bold);
-    painter.setPen(scene.colours.text);
-    const int reach = scene.px(40);
-    painter.drawText(QRect(x - reach, top + half, 2 * reach, foot.points.height() - half),
-                     Qt::AlignCenter, QString::fromStdString(point.name));
+    const QFontMetrics metrics(bold);
+    std::vector<const Point*> points;
+    for (const Point& point : scene.chart.points) points.push_back(&point);
+    std::ranges::sort(points, {}, &Point::column);
+    const int half = scene.px(4);
+    int free = std::numeric_limits<int>::max();  // left edge of the last letter written
+    for (const Point* point : points) {
+        const int x = middleOf(scene, point->column);
+        paintWedge(painter, scene, QPoint(x, foot.points.top()), half);
+        const QString name = QString::fromStdString(point->name);
+        const int width = metrics.horizontalAdvance(name) + scene.px(2);
+        if (x + width / 2 > free) continue;
+        free = x - width / 2;
+        painter.setFont(bold);
+        painter.setPen(scene.colours.text);
+        painter.drawText(
+            QRect(x - width, foot.points.top() + half, 2 * width, foot.points.height() - half),
+            Qt::AlignCenter, name);
+    }
 }
 
 QString laneLabel(const ViewScene& scene, const Size& size) {
@@ -73,20 +90,28 @@ QString laneLabel(const ViewScene& scene, const Size& size) {
     return label;
 }
 
-// The name lies on the line where the line can be seen, on a ground of its own.
+// Left edge of a label so wide: on the line where the line can be seen, or beside it where the line
+// is too short to bear it.
+int labelLeft(const ViewScene& scene, const SpanOfSize& span, int width) {
+    const QRect& foot = scene.layout.foot;
+    const int from = std::clamp(span.end, scene.layout.grid.left(), scene.layout.grid.right());
+    const int to = std::clamp(span.start, scene.layout.grid.left(), scene.layout.grid.right());
+    int x = (from + to - width) / 2;
+    if (to - from < width + scene.px(3 * kMark)) {
+        const bool roomAtLeft = from - width - scene.px(kMark) >= foot.left();
+        x = roomAtLeft ? from - width - scene.px(kMark) / 2 : to + scene.px(kMark) / 2;
+    }
+    return std::clamp(x, foot.left(), std::max(foot.left(), foot.right() - width));
+}
+
 void paintLaneLabel(QPainter& painter, const ViewScene& scene, const QRect& lane,
                     const SpanOfSize& span, const Size& size, bool chosen) {
     if (lane.height() < scene.px(kLowestLabelledLane)) return;
     QFont font = scene.font;
     font.setBold(chosen);
-    const QFontMetrics metrics(font);
     const QString label = laneLabel(scene, size);
-    const int width = metrics.horizontalAdvance(label) + scene.px(10);
-    const QRect& foot = scene.layout.foot;
-    const int from = std::clamp(span.end, scene.layout.grid.left(), scene.layout.grid.right());
-    const int to = std::clamp(span.start, scene.layout.grid.left(), scene.layout.grid.right());
-    const int x = std::clamp((from + to - width) / 2, foot.left(),
-                             std::max(foot.left(), foot.right() - width));
+    const int width = QFontMetrics(font).horizontalAdvance(label) + scene.px(10);
+    const int x = labelLeft(scene, span, width);
     const QRect place(x, lane.top(), width, lane.height());
     painter.fillRect(place.adjusted(0, scene.px(2), 0, -scene.px(2)), scene.colours.margin);
     painter.setFont(font);
@@ -119,7 +144,7 @@ void paintLane(QPainter& painter, const ViewScene& scene, const QRect& lane, con
 void paintFoot(QPainter& painter, const ViewScene& scene) {
     const FootLayout foot = footLayout(scene);
     paintColumnNumbers(painter, scene, foot);
-    for (const Point& point : scene.chart.points) paintPoint(painter, scene, foot, point);
+    paintPoints(painter, scene, foot);
     for (int i = 0; i < foot.lanes; ++i) {
         paintLane(painter, scene, foot.lane(i), scene.chart.sizes[static_cast<std::size_t>(i)]);
     }

@@ -25,6 +25,11 @@ RowSpan seenOf(int firstRow, int lastRow, const CellArea& seen) {
     return {std::max(firstRow, seen.firstRow - 1), std::min(lastRow, seen.lastRow + 1)};
 }
 
+// Thinner where cells are small.
+int repeatLine(const ViewScene& scene) {
+    return std::clamp(scene.geometry.cell() / 5, scene.px(1.5), scene.px(kRepeatLine));
+}
+
 void paintTag(QPainter& painter, const ViewScene& scene, const QString& text, QPoint lowerRight) {
     QFont font = scene.font;
     font.setBold(true);
@@ -50,7 +55,7 @@ void paintRepeat(QPainter& painter, const ViewScene& scene, const Repeat& repeat
     };
     QPolygon outline = steppedOutline(scene.geometry, rows.first, rows.last, boxOn);
     outline.translate(scene.origin());
-    const int line = scene.px(kRepeatLine);
+    const int line = repeatLine(scene);
     paintSteps(painter, outline, line, scene.colours.repeat);
     if (rows.last == top && scene.geometry.cell() >= scene.px(10)) {
         const QPoint corner(scene.geometry.rightOf(boxOn(top).right) + line - line / 2,

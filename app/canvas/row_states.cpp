@@ -31,7 +31,8 @@ void fillStates(const ViewScene& scene, int row, int right, int left,
         const TileState state =
             finding.severity == Severity::Fault ? TileState::Guilty : TileState::Warned;
         for (const int column : finding.columns) {
-            if (column >= right && column <= left) at(column) = std::max(at(column), state);
+            if (column < right || column > left || at(column) == TileState::Outside) continue;
+            at(column) = std::max(at(column), state);
         }
     }
 }

@@ -7,7 +7,7 @@
 namespace lacewright::app {
 namespace {
 
-constexpr double kPenUnits = 1.7;         // width of a stroke in cell units, when cells are large
+constexpr double kPenUnits = 1.5;         // width of a stroke in cell units, when cells are large
 constexpr double kThinnestPixels = 1.15;  // and never thinner than this on screen
 
 double penUnits(int cell) {
