@@ -1,10 +1,17 @@
 target_sources(core PRIVATE
-    check/companions.cpp
-    check/pairing.cpp
+    check/advice.cpp
+    check/alphabet.cpp
+    check/beliefs.cpp
     check/check.cpp
     check/companions.cpp
-    check/pairing.cpp
+    check/culprits.cpp
     check/fold.cpp
+    check/mend.cpp
+    check/mend_words.cpp
+    check/misfits.cpp
+    check/pairing.cpp
+    check/row_case.cpp
+    check/row_odds.cpp
     check/rules/balance.cpp
     check/rules/boxes.cpp
     check/rules/closing.cpp
@@ -17,4 +24,5 @@ target_sources(core PRIVATE
     check/rules/speech.cpp
     check/sentences.cpp
     check/survey.cpp
+    check/symmetry.cpp
 )

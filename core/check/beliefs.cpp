@@ -1,0 +1,210 @@
+#include "core/check/beliefs.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace lacewright {
+namespace {
+
+constexpr double kRowsOfKind = 6;         // cells' worth of trust in the rows of the same kind
+constexpr double kLeastFigures = 0.004;   // a plain row may still hold a figure
+constexpr double kPlainEdge = 1.5;        // log odds against figures in an edge column without any
+constexpr float kTestimonyWeight = 0.6F;  // witnesses repeat each other
+constexpr float kNeighbourWeight = 0.6F;
+
+// The rows around one that hold few enough figures for the search of symmetries.
+std::pair<int, int> windowAround(const Chart& chart, const Alphabet& alphabet, int centre) {
+    const auto figuresIn = [&](int row) {
+        const auto& cells = chart.row(row).cells();
+        return static_cast<int>(std::count_if(cells.begin(), cells.end(), [&](StitchIndex index) {
+            return alphabet.letterOf[index] > Alphabet::kGround;
+        }));
+    };
+    int first = centre;
+    int last = centre;
+    int figures = figuresIn(centre);
+    bool below = true;
+    bool above = true;
+    while (below || above) {
+        if ((below = below && first > 0)) {
+            const int more = figuresIn(first - 1);
+            if ((below = figures + more <= kMaxFigures)) {
+                --first;
+                figures += more;
+            }
+        }
+        if ((above = above && last + 1 < chart.height())) {
+            const int more = figuresIn(last + 1);
+            if ((above = figures + more <= kMaxFigures)) {
+                ++last;
+                figures += more;
+            }
+        }
+    }
+    return {first, last};
+}
+
+LetterGrid gridAround(const Chart& chart, const Alphabet& alphabet, int centre) {
+    const auto [first, last] = windowAround(chart, alphabet, centre);
+    return LetterGrid(chart, alphabet, first, last);
+}
+
+}  // namespace
+
+Beliefs::Beliefs(const Chart& chart, const Alphabet& alphabet, int centreRow)
+    : alphabet_(alphabet),
+      chartHeight_(chart.height()),
+      everyRowDrawn_(chart.uncharted == Uncharted::None),
+      grid_(gridAround(chart, alphabet, centreRow)),
+      maps_(symmetriesOf(grid_, alphabet, regionsOf(chart, grid_))),
+      figuresInRow_(static_cast<std::size_t>(grid_.height()), 0),
+      figuresInColumn_(static_cast<std::size_t>(grid_.width()), 0),
+      knownInRow_(figuresInRow_.size(), 0) {
+    for (int y = 0; y < grid_.height(); ++y) {
+        for (int x = 0; x < grid_.width(); ++x) {
+            if (grid_.at(x, y) >= 0) ++knownInRow_[static_cast<std::size_t>(y)];
+            if (!grid_.isFigure(x, y)) continue;
+            ++figuresInRow_[static_cast<std::size_t>(y)];
+            ++figuresInColumn_[static_cast<std::size_t>(x)];
+        }
+    }
+    countNeighbours();
+}
+
+bool Beliefs::covers(int row) const {
+    const int margin = grid_.height() / 4;
+    return (row >= grid_.firstRow() + margin || grid_.firstRow() == 0) &&
+           (row <= grid_.lastRow() - margin || grid_.lastRow() == chartHeight_ - 1) &&
+           grid_.holds(row);
+}
+
+RowBeliefs Beliefs::of(int row) const {
+    RowBeliefs beliefs;
+    beliefs.letters = alphabet_.size();
+    const int y = row - grid_.firstRow();
+    beliefs.byRow.assign(static_cast<std::size_t>(grid_.width() * beliefs.letters), 0.0F);
+    addHabits(y, beliefs.byRow);
+    addTestimony(y, beliefs.byRow);
+    beliefs.all = beliefs.byRow;
+    addNeighbours(y, beliefs.all);
+    return beliefs;
+}
+
+// How likely a figure is at all: the row's own plainness and that of rows of the same kind (every
+// second one when all rows are drawn), the cell itself left out.
+void Beliefs::addHabits(int y, std::vector<float>& weights) const {
+    const int letters = alphabet_.size();
+    double kindFigures = 0;
+    double kindCells = 0;
+    for (int other = 0; other < grid_.height(); ++other) {
+        if (other == y || (everyRowDrawn_ && (other - y) % 2 != 0)) continue;
+        kindFigures += figuresInRow_[static_cast<std::size_t>(other)];
+        kindCells += knownInRow_[static_cast<std::size_t>(other)];
+    }
+    const double kind = kindCells > 0 ? kindFigures / kindCells : 1 - alphabet_.shares[0];
+    for (int x = 0; x < grid_.width(); ++x) {
+        const int self = grid_.isFigure(x, y) ? 1 : 0;
+        const double inRow = figuresInRow_[static_cast<std::size_t>(y)] - self;
+        double share = (inRow + kRowsOfKind * kind) /
+                       (knownInRow_[static_cast<std::size_t>(y)] - 1 + kRowsOfKind);
+        share = std::clamp(share, kLeastFigures, 0.9);
+        const bool edge = x < 1 || x + 1 >= grid_.width();
+        const bool plainColumn = figuresInColumn_[static_cast<std::size_t>(x)] - self == 0;
+        for (int letter = 0; letter < letters; ++letter) {
+            double log = letter == 0
+                             ? std::log(1 - share)
+                             : std::log(share * alphabet_.shares[static_cast<std::size_t>(letter)]);
+            if (letter > 0 && edge && plainColumn) log -= kPlainEdge;
+            weights[static_cast<std::size_t>(x * letters + letter)] += static_cast<float>(log);
+        }
+    }
+}
+
+void Beliefs::addTestimony(int y, std::vector<float>& weights) const {
+    const auto letters = static_cast<std::size_t>(alphabet_.size());
+    for (const SymmetryMap& map : maps_) {
+        for (int x = 0; x < grid_.width(); ++x) {
+            const GridPlace self{x, y};
+            const GridPlace image = imageOf(map, self);
+            const GridPlace origin = originOf(map, self);
+            for (const GridPlace& place : {image, origin}) {
+                if (!place.inside() || place == self) continue;
+                if (&place != &image && place == image) continue;
+                const auto letter = grid_.at(place.x, place.y);
+                if (letter < 0) continue;
+                const float* log = &map.testimony[static_cast<std::size_t>(letter) * letters];
+                float* weight = &weights[static_cast<std::size_t>(x) * letters];
+                for (std::size_t i = 0; i < letters; ++i) weight[i] += kTestimonyWeight * log[i];
+            }
+        }
+    }
+}
+
+void Beliefs::countNeighbours() {
+    const auto letters = static_cast<std::size_t>(alphabet_.size());
+    pairs_.assign(kReach * letters * letters, 0);
+    for (int y = 0; y < grid_.height(); ++y) {
+        for (int distance = 1; distance <= kReach; ++distance) {
+            for (int x = 0; x + distance < grid_.width(); ++x) {
+                const auto right = grid_.at(x, y);
+                const auto left = grid_.at(x + distance, y);
+                if (right < 0 || left < 0 || (right == 0 && left == 0)) continue;
+                ++pairs_[(static_cast<std::size_t>(distance - 1) * letters +
+                          static_cast<std::size_t>(right)) *
+                             letters +
+                         static_cast<std::size_t>(left)];
+            }
+        }
+    }
+}
+
+void Beliefs::addNeighbours(int y, std::vector<float>& weights) const {
+    const auto letters = static_cast<std::size_t>(alphabet_.size());
+    std::vector<double> count(letters);
+    for (int x = 0; x < grid_.width(); ++x) {
+        const auto self = grid_.at(x, y);
+        if (self < 0) continue;
+        for (int offset = -kReach; offset <= kReach; ++offset) {
+            if (offset == 0 || x + offset < 0 || x + offset >= grid_.width()) continue;
+            const auto beside = grid_.at(x + offset, y);
+            // A plain neighbour says little, and pairs of plain cells are not counted.
+            if (beside <= 0) continue;
+            const auto table = static_cast<std::size_t>(std::abs(offset) - 1) * letters;
+            double all = 0;
+            for (std::size_t letter = 0; letter < letters; ++letter) {
+                const auto b = static_cast<std::size_t>(beside);
+                const std::size_t at =
+                    offset > 0 ? (table + letter) * letters + b : (table + b) * letters + letter;
+                count[letter] = pairs_[at] - (letter == static_cast<std::size_t>(self) ? 1 : 0);
+                all += count[letter];
+            }
+            const double plain = alphabet_.shares[0];
+            for (std::size_t letter = 0; letter < letters; ++letter) {
+                const double usual = letter == 0 ? plain : (1 - plain) * alphabet_.shares[letter];
+                const double seen = (count[letter] + 2 * usual) / (all + 2);
+                weights[static_cast<std::size_t>(x) * letters + letter] +=
+                    kNeighbourWeight * static_cast<float>(std::log(seen / usual));
+            }
+        }
+    }
+}
+
+std::vector<Beliefs::Witness> Beliefs::witnesses(int row, int column,
+                                                 Alphabet::Letter letter) const {
+    std::vector<Witness> found;
+    const GridPlace self{column - 1, row - grid_.firstRow()};
+    for (const SymmetryMap& map : maps_) {
+        for (const GridPlace& place : {imageOf(map, self), originOf(map, self)}) {
+            if (!place.inside() || place == self) continue;
+            const auto there = grid_.at(place.x, place.y);
+            if (there < 0) continue;
+            const auto seen =
+                map.mirror ? alphabet_.mirrors[static_cast<std::size_t>(there)] : there;
+            if (seen == letter) found.push_back({place, map.mirror});
+        }
+    }
+    return found;
+}
+
+}  // namespace lacewright

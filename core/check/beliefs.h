@@ -1,0 +1,64 @@
+#pragma once
+
+#include <vector>
+
+#include "core/check/symmetry.h"
+
+// What each cell ought to hold, judged by the rest of the chart: log odds of every letter.
+// Evidence in one currency: how plain the row and its kind of rows are, how frequent a stitch is,
+// plain edges, the stitches beside it (a yarn over and its decrease), and the testimony of the
+// chart's symmetries (diagonals and repeats of a motif among them). The sum takes the witnesses as
+// independent, which they are not: good for ranking cells, too sure as a probability.
+namespace lacewright {
+
+// Log weights of all letters for the cells of one row: at [x * letters + letter].
+struct RowBeliefs {
+    int letters = 0;
+    std::vector<float> byRow;  // row and column habits, symmetries
+    std::vector<float> all;    // the stitches beside it as well
+
+    const float* of(int x) const { return &all[static_cast<std::size_t>(x * letters)]; }
+    const float* withoutNeighbours(int x) const {
+        return &byRow[static_cast<std::size_t>(x * letters)];
+    }
+};
+
+class Beliefs {
+ public:
+    // The rows around `centreRow`, as many as symmetriesOf can afford.
+    Beliefs(const Chart& chart, const Alphabet& alphabet, int centreRow);
+
+    const LetterGrid& grid() const { return grid_; }
+    const Alphabet& alphabet() const { return alphabet_; }
+    // Rows whose neighbourhood is known well enough to judge them.
+    bool covers(int row) const;
+    // Requires: grid().holds(row).
+    RowBeliefs of(int row) const;
+
+    // The places a symmetry carries a cell to or from whose letter speaks for `letter`, the
+    // strongest symmetry first.
+    struct Witness {
+        GridPlace place;  // of the grid
+        bool mirror = false;
+    };
+    std::vector<Witness> witnesses(int row, int column, Alphabet::Letter letter) const;
+
+ private:
+    void countNeighbours();
+    void addHabits(int y, std::vector<float>& weights) const;
+    void addTestimony(int y, std::vector<float>& weights) const;
+    void addNeighbours(int y, std::vector<float>& weights) const;
+
+    static constexpr int kReach = 3;  // columns to either side that count as beside
+    const Alphabet& alphabet_;
+    int chartHeight_ = 0;
+    bool everyRowDrawn_ = true;
+    LetterGrid grid_;
+    std::vector<SymmetryMap> maps_;
+    std::vector<int> figuresInRow_;
+    std::vector<int> figuresInColumn_;
+    std::vector<int> knownInRow_;
+    std::vector<double> pairs_;  // [distance - 1][right letter][left letter]
+};
+
+}  // namespace lacewright

@@ -1,0 +1,394 @@
+#include "core/check/culprits.h"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <limits>
+
+namespace lacewright {
+namespace {
+
+constexpr std::size_t kMaxNeighbourhoods = 4;
+constexpr int kLongestRun = 12;       // rows of a run on either side that are judged together
+constexpr double kWorthALook = 0.01;  // moves less likely than this are left aside
+constexpr double kUnexplained = 6.0;  // log odds against leaving the neighbour row in error
+constexpr double kNever = -std::numeric_limits<double>::infinity();
+
+double logZ(const RowCase& rowCase, int group, int takes, int makes) {
+    const RowOdds* odds = rowCase.odds(group);
+    if (odds == nullptr) return takes == 0 && makes == 0 ? 0 : kNever;
+    if (std::abs(takes) > odds->reach() || std::abs(makes) > odds->reach()) return kNever;
+    const double redraws = odds->logSum(takes, makes);
+    const auto wanted = rowCase.wanted().find(group);
+    const bool asWanted = wanted != rowCase.wanted().end() &&
+                          wanted->second == GroupMove{takes, makes} &&
+                          wanted->second != GroupMove{};
+    return asWanted ? logAdd(redraws, rowCase.logShifts()) : redraws;
+}
+
+}  // namespace
+
+CulpritSearch::CulpritSearch(const Chart& chart)
+    : chart_(chart), alphabet_(alphabetOf(chart)), links_(linksOf(chart)) {}
+
+const Beliefs* CulpritSearch::beliefsAt(int rowIndex) {
+    for (const auto& beliefs : beliefs_) {
+        if (beliefs->covers(rowIndex)) return beliefs.get();
+    }
+    if (beliefs_.size() == kMaxNeighbourhoods) return nullptr;
+    beliefs_.push_back(std::make_unique<Beliefs>(chart_, alphabet_, rowIndex));
+    return beliefs_.back().get();
+}
+
+RowCase* CulpritSearch::caseOf(int rowIndex) {
+    auto& rowCase = cases_[rowIndex];
+    if (rowCase != nullptr) return rowCase.get();
+    const Beliefs* beliefs = beliefsAt(rowIndex);
+    if (beliefs == nullptr) return nullptr;
+    GroupMoves wanted;
+    for (const int group : groups()) {
+        const GroupMove move{-excessIn(rowIndex, group), excessOut(rowIndex, group)};
+        if (move != GroupMove{}) wanted[group] = move;
+    }
+    rowCase = std::make_unique<RowCase>(chart_, rowIndex, *beliefs, wanted);
+    return rowCase.get();
+}
+
+std::vector<int> CulpritSearch::groups() const {
+    std::vector<int> groups;
+    for (int group = kEdges; group < static_cast<int>(chart_.repeats.size()); ++group) {
+        groups.push_back(group);
+    }
+    return groups;
+}
+
+int CulpritSearch::excessIn(int rowIndex, int group) const {
+    if (closingAt_ == rowIndex) return links_.closing->of(group).value_or(0);
+    return links_.rows[static_cast<std::size_t>(rowIndex)].of(group).value_or(0);
+}
+
+int CulpritSearch::excessOut(int rowIndex, int group) const {
+    const int above = rowIndex + 1 < chart_.height() ? excessIn(rowIndex + 1, group) : 0;
+    const bool closes = links_.closing && links_.closing->below == rowIndex && !closingAt_;
+    if (!closes || above != 0) return above;
+    // An excess that the first row shows against the row below it as well is its own.
+    const int closing = links_.closing->of(group).value_or(0);
+    return excessIn(links_.closingRow, group) == closing ? 0 : closing;
+}
+
+bool CulpritSearch::involved(int rowIndex) const {
+    const auto all = groups();
+    return std::any_of(all.begin(), all.end(), [&](int group) {
+        return excessIn(rowIndex, group) != 0 || excessOut(rowIndex, group) != 0;
+    });
+}
+
+std::vector<int> CulpritSearch::runAround(int rowIndex) const {
+    int first = rowIndex;
+    int last = rowIndex;
+    while (first > 0 && rowIndex - first < kLongestRun && involved(first - 1)) --first;
+    while (last + 1 < chart_.height() && last - rowIndex < kLongestRun && involved(last + 1))
+        ++last;
+    std::vector<int> run;
+    for (int row = first; row <= last; ++row) run.push_back(row);
+    return run;
+}
+
+// The chain over the rows of a run: the state between two rows is how many loops more the lower one
+// was meant to make.
+std::optional<CulpritSearch::Moves> CulpritSearch::movesOf(const std::vector<int>& run, int group,
+                                                           int rowIndex) {
+    constexpr int kStates = 6;  // as large as any reach
+    using States = std::vector<double>;
+    const auto at = [](int makes) { return static_cast<std::size_t>(makes + kStates); };
+    const States nothing(2 * kStates + 1, kNever);
+    const auto each = [](auto visit) {
+        for (int makes = -kStates; makes <= kStates; ++makes) visit(makes);
+    };
+    States below = nothing;
+    below[at(0)] = 0;
+    std::size_t i = 0;
+    for (; run[i] != rowIndex; ++i) {
+        const RowCase* rowCase = caseOf(run[i]);
+        if (rowCase == nullptr) return std::nullopt;
+        const int in = excessIn(run[i], group);
+        States next = nothing;
+        each([&](int from) {
+            if (below[at(from)] == kNever) return;
+            each([&](int to) {
+                next[at(to)] =
+                    logAdd(next[at(to)], below[at(from)] + logZ(*rowCase, group, from - in, to));
+            });
+        });
+        below = next;
+    }
+    States above = nothing;
+    const int end = excessOut(run.back(), group);
+    if (std::abs(end) > kStates) return std::nullopt;
+    above[at(end)] = 0;
+    for (std::size_t j = run.size() - 1; j > i; --j) {
+        const RowCase* rowCase = caseOf(run[j]);
+        if (rowCase == nullptr) return std::nullopt;
+        const int in = excessIn(run[j], group);
+        States next = nothing;
+        each([&](int to) {
+            if (above[at(to)] == kNever) return;
+            each([&](int from) {
+                next[at(from)] =
+                    logAdd(next[at(from)], above[at(to)] + logZ(*rowCase, group, from - in, to));
+            });
+        });
+        above = next;
+    }
+    const RowCase* rowCase = caseOf(rowIndex);
+    if (rowCase == nullptr || rowCase->odds(group) == nullptr) return std::nullopt;
+    Moves moves{rowCase->odds(group)->reach(), {}};
+    double total = kNever;
+    for (int takes = -moves.reach; takes <= moves.reach; ++takes) {
+        for (int makes = -moves.reach; makes <= moves.reach; ++makes) {
+            const int from = takes + excessIn(rowIndex, group);
+            const double log = std::abs(from) > kStates ? kNever
+                                                        : below[at(from)] + above[at(makes)] +
+                                                              logZ(*rowCase, group, takes, makes);
+            moves.share.push_back(log);
+            total = logAdd(total, log);
+        }
+    }
+    if (total == kNever) return std::nullopt;
+    for (double& share : moves.share) share = std::exp(share - total);
+    return moves;
+}
+
+void CulpritSearch::accuse(int rowIndex, bool byWhatItMakes, std::vector<CellGuess>& guesses) {
+    const RowCase* rowCase = caseOf(rowIndex);
+    if (rowCase == nullptr) return;
+    const std::vector<int> run = runAround(rowIndex);
+    const double shifted =
+        rowCase->shifts().empty()
+            ? 0
+            : std::exp(rowCase->logShifts() - logAdd(rowCase->logShifts(), rowCase->logRedraws()));
+    double guilty = 0;
+    for (const int group : groups()) {
+        const auto moves = movesOf(run, group, rowIndex);
+        if (!moves) continue;
+        const RowOdds& odds = *rowCase->odds(group);
+        double ofGroup = 0;
+        for (int takes = -moves->reach, i = 0; takes <= moves->reach; ++takes) {
+            for (int makes = -moves->reach; makes <= moves->reach; ++makes, ++i) {
+                const double share = moves->share[static_cast<std::size_t>(i)];
+                if ((byWhatItMakes ? makes : takes) == 0 || share < kWorthALook) continue;
+                ofGroup += share;
+                if (odds.logSum(takes, makes) == kNever) continue;
+                const auto shares = odds.shares(takes, makes);
+                for (std::size_t cell = 0; cell < shares.size(); ++cell) {
+                    if (shares[cell] <= 0) continue;
+                    guesses.push_back({rowIndex, odds.cells()[cell].column,
+                                       share * shares[cell] * (1 - shifted)});
+                }
+            }
+        }
+        guilty = std::max(guilty, ofGroup);
+    }
+    for (const RowShift& shift : rowCase->shifts()) {
+        guesses.push_back({rowIndex, shift.column,
+                           guilty * shifted * std::exp(shift.logOdds - rowCase->logShifts())});
+    }
+}
+
+std::vector<std::pair<int, bool>> CulpritSearch::rowsToBlame(int rowIndex, bool closing) const {
+    std::vector<std::pair<int, bool>> rows{{rowIndex, false}};
+    const int below = closing ? links_.closing->below : rowIndex - 1;
+    if (below >= 0) rows.push_back({below, true});
+    return rows;
+}
+
+std::vector<CellGuess> CulpritSearch::suspects(int rowIndex, bool closing) {
+    const Link* link = closing ? (links_.closing ? &*links_.closing : nullptr)
+                               : &links_.rows[static_cast<std::size_t>(rowIndex)];
+    if (link == nullptr || link->fits()) return {};
+    std::vector<CellGuess> all;
+    for (const auto& [row, byWhatItMakes] : rowsToBlame(rowIndex, closing)) {
+        const bool first = closing && !byWhatItMakes;
+        if (first) {
+            closingAt_ = row;
+            cases_.clear();
+        }
+        accuse(row, byWhatItMakes, all);
+        if (first) {
+            closingAt_.reset();
+            cases_.clear();
+        }
+    }
+    std::map<std::pair<int, int>, double> merged;
+    double sum = 0;
+    for (const CellGuess& guess : all) {
+        merged[{guess.row, guess.column}] += guess.weight;
+        sum += guess.weight;
+    }
+    std::vector<CellGuess> ranked;
+    for (const auto& [cell, weight] : merged)
+        ranked.push_back({cell.first, cell.second, weight / sum});
+    std::stable_sort(ranked.begin(), ranked.end(),
+                     [](const auto& a, const auto& b) { return a.weight > b.weight; });
+    return ranked;
+}
+
+// Every group that is out is mended by its likeliest set of changes; then each in turn by its
+// second and third.
+void CulpritSearch::addRedraws(int rowIndex, bool byWhatItMakes, std::vector<Repair>& repairs) {
+    const RowCase* rowCase = caseOf(rowIndex);
+    if (rowCase == nullptr) return;
+    // Both neighbours at once, or the one in question alone.
+    for (const bool both : {true, false}) {
+        std::vector<std::vector<LetterRepair>> choices;
+        bool differs = false;
+        bool possible = true;
+        for (const auto& [group, wanted] : rowCase->wanted()) {
+            GroupMove move = wanted;
+            if (!both) (byWhatItMakes ? move.takes : move.makes) = 0;
+            differs = differs || move != wanted;
+            if (move == GroupMove{}) continue;
+            const RowOdds* odds = rowCase->odds(group);
+            const bool reachable = odds != nullptr && std::abs(move.takes) <= odds->reach() &&
+                                   std::abs(move.makes) <= odds->reach();
+            choices.push_back(reachable ? odds->best(move.takes, move.makes, 4)
+                                        : std::vector<LetterRepair>{});
+            possible = possible && !choices.back().empty();
+        }
+        if (choices.empty() || !possible || (!both && !differs)) continue;
+        const auto combine = [&](std::size_t varied, std::size_t rank) {
+            Repair repair{{}, {}, both ? 0 : -kUnexplained};
+            for (std::size_t g = 0; g < choices.size(); ++g) {
+                const LetterRepair& chosen = choices[g][g == varied ? rank : 0];
+                for (const LetterChange& change : chosen.changes) {
+                    repair.cells.push_back(
+                        {rowIndex, change.column,
+                         alphabet_.stitches[static_cast<std::size_t>(change.letter)]});
+                }
+                repair.logOdds += chosen.logOdds;
+            }
+            repairs.push_back(std::move(repair));
+        };
+        combine(0, 0);
+        for (std::size_t g = 0; g < choices.size(); ++g) {
+            for (std::size_t rank = 1; rank < choices[g].size(); ++rank) combine(g, rank);
+        }
+    }
+}
+
+void CulpritSearch::addShifts(int rowIndex, std::vector<Repair>& repairs) {
+    const RowCase* rowCase = caseOf(rowIndex);
+    if (rowCase == nullptr) return;
+    for (const RowShift& shift : rowCase->shifts()) {
+        const bool known = std::any_of(repairs.begin(), repairs.end(), [&](const Repair& other) {
+            return other.shift && other.cells[0].row == rowIndex &&
+                   other.shift->after == shift.after;
+        });
+        if (!known)
+            repairs.push_back({{{rowIndex, shift.column, shift.stitch}}, shift, shift.logOdds});
+    }
+}
+
+// The likeliest changes of all rows of the run together: the chain once more, with the best way
+// instead of the sum over all.
+std::optional<Repair> CulpritSearch::jointRepair(int rowIndex) {
+    const std::vector<int> run = runAround(rowIndex);
+    Repair joint;
+    for (const int group : groups()) {
+        struct Way {
+            double logOdds = kNever;
+            std::vector<Repair::Cell> cells;
+        };
+        std::map<int, Way> ways{{0, {0, {}}}};
+        for (const int row : run) {
+            const RowCase* rowCase = caseOf(row);
+            const RowOdds* odds = rowCase == nullptr ? nullptr : rowCase->odds(group);
+            if (odds == nullptr) return std::nullopt;
+            std::map<int, Way> next;
+            for (const auto& [from, way] : ways) {
+                for (int to = -odds->reach(); to <= odds->reach(); ++to) {
+                    const int takes = from - excessIn(row, group);
+                    if (std::abs(takes) > odds->reach()) continue;
+                    Way longer = way;
+                    if (takes != 0 || to != 0) {
+                        const auto best = odds->best(takes, to, 1);
+                        if (best.empty()) continue;
+                        longer.logOdds += best[0].logOdds;
+                        for (const LetterChange& change : best[0].changes) {
+                            longer.cells.push_back(
+                                {row, change.column,
+                                 alphabet_.stitches[static_cast<std::size_t>(change.letter)]});
+                        }
+                    }
+                    if (longer.logOdds > next[to].logOdds) next[to] = std::move(longer);
+                }
+            }
+            ways = std::move(next);
+        }
+        const Way& way = ways[excessOut(run.back(), group)];
+        if (way.logOdds == kNever) return std::nullopt;
+        joint.cells.insert(joint.cells.end(), way.cells.begin(), way.cells.end());
+        joint.logOdds += way.logOdds;
+    }
+    if (joint.cells.empty()) return std::nullopt;
+    return joint;
+}
+
+std::vector<Repair> CulpritSearch::repairs(int rowIndex, bool closing) {
+    const Link* link = closing ? (links_.closing ? &*links_.closing : nullptr)
+                               : &links_.rows[static_cast<std::size_t>(rowIndex)];
+    if (link == nullptr || link->fits()) return {};
+    std::vector<Repair> repairs;
+    for (const auto& [row, byWhatItMakes] : rowsToBlame(rowIndex, closing)) {
+        const bool first = closing && !byWhatItMakes;
+        if (first) {
+            closingAt_ = row;
+            cases_.clear();
+        }
+        addRedraws(row, byWhatItMakes, repairs);
+        addShifts(row, repairs);
+        if (first) {
+            closingAt_.reset();
+            cases_.clear();
+        }
+    }
+    std::stable_sort(repairs.begin(), repairs.end(),
+                     [](const Repair& a, const Repair& b) { return a.logOdds > b.logOdds; });
+    if (!closing && runAround(rowIndex).size() > 1) {
+        if (auto joint = jointRepair(rowIndex)) repairs.push_back(std::move(*joint));
+    }
+    return repairs;
+}
+
+std::vector<CulpritSearch::OddCell> CulpritSearch::oddCells() {
+    std::vector<OddCell> odd;
+    for (int row = 0; row < chart_.height(); ++row) {
+        if (involved(row)) continue;
+        const Beliefs* beliefs = beliefsAt(row);
+        if (beliefs == nullptr) break;
+        const RowBeliefs rowBeliefs = beliefs->of(row);
+        const int y = row - beliefs->grid().firstRow();
+        for (int x = 0; x < chart_.width; ++x) {
+            const auto drawn = beliefs->grid().at(x, y);
+            if (drawn < 0) continue;
+            const auto stitchOf = [&](int letter) {
+                return alphabet_.stitches[static_cast<std::size_t>(letter)];
+            };
+            const Stitch& held = (*chart_.stitches)[stitchOf(drawn)];
+            OddCell cell{{row, x + 1, 0}, kCovered};
+            for (int letter = 0; letter < alphabet_.size(); ++letter) {
+                const Stitch& other = (*chart_.stitches)[stitchOf(letter)];
+                if (other.takes != held.takes || other.makes != held.makes) continue;
+                const double log = rowBeliefs.of(x)[letter] - rowBeliefs.of(x)[drawn];
+                if (log > cell.cell.weight) cell = {{row, x + 1, log}, stitchOf(letter)};
+            }
+            if (cell.rather != kCovered) odd.push_back(cell);
+        }
+    }
+    std::stable_sort(odd.begin(), odd.end(), [](const OddCell& a, const OddCell& b) {
+        return a.cell.weight > b.cell.weight;
+    });
+    return odd;
+}
+
+}  // namespace lacewright

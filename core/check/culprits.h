@@ -1,0 +1,89 @@
+#pragma once
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "core/check/beliefs.h"
+#include "core/check/misfits.h"
+#include "core/check/row_case.h"
+
+// Which cells make rows misfit, and what would mend them: the beliefs about each cell under the
+// exact constraint of the counts, within rows (RowOdds) and from row to row (a chain over what each
+// row makes, forward and backward), for the edges and for every repeat on its own.
+namespace lacewright {
+
+struct CellGuess {
+    int row = 0;  // row index
+    int column = 1;
+    double weight = 0;
+};
+
+// Cells drawn anew, or one stitch put in or taken out, so that one or more rows fit.
+struct Repair {
+    struct Cell {
+        int row = 0;  // row index
+        int column = 1;
+        StitchIndex stitch = kCovered;
+        bool operator==(const Cell&) const = default;
+    };
+    std::vector<Cell> cells;
+    std::optional<RowShift> shift;  // of row cells[0].row; `cells` then names the one stitch
+    double logOdds = 0;
+};
+
+class CulpritSearch {
+ public:
+    // Requires: the chart outlives the search.
+    explicit CulpritSearch(const Chart& chart);
+
+    const Links& links() const { return links_; }
+    const Alphabet& alphabet() const { return alphabet_; }
+
+    // For a row that does not fit, or for the closing of the row repeat (`rowIndex` then is its
+    // first row): cells of that row and of the row it is worked on, the likeliest first; weights
+    // add up to 1. Empty when the row fits, or is too far out.
+    std::vector<CellGuess> suspects(int rowIndex, bool closing);
+    // Likeliest first; each makes the row fit as far as the counts of its neighbours go.
+    std::vector<Repair> repairs(int rowIndex, bool closing);
+
+    // Cells of rows that fit whose letter the beliefs contradict although another would count the
+    // same, the oddest first; the weight is the log odds of that other one.
+    struct OddCell {
+        CellGuess cell;
+        StitchIndex rather = kCovered;
+    };
+    std::vector<OddCell> oddCells();
+    // Null when this would be one neighbourhood more than can be worked out in the time.
+    const Beliefs* beliefsAt(int rowIndex);
+
+ private:
+    // Probabilities of what a row was meant to take and make more, for one group.
+    struct Moves {
+        int reach = 0;
+        std::vector<double> share;  // [(takes + reach) * (2 reach + 1) + makes + reach]
+    };
+    RowCase* caseOf(int rowIndex);
+    int excessIn(int rowIndex, int group) const;
+    int excessOut(int rowIndex, int group) const;
+    std::vector<int> groups() const;
+    bool involved(int rowIndex) const;
+    std::vector<int> runAround(int rowIndex) const;
+    std::optional<Moves> movesOf(const std::vector<int>& run, int group, int rowIndex);
+    void accuse(int rowIndex, bool byWhatItMakes, std::vector<CellGuess>& guesses);
+    void addRedraws(int rowIndex, bool byWhatItMakes, std::vector<Repair>& repairs);
+    void addShifts(int rowIndex, std::vector<Repair>& repairs);
+    std::optional<Repair> jointRepair(int rowIndex);
+    // The rows that may be to blame, and whether by what they make or by what they take.
+    std::vector<std::pair<int, bool>> rowsToBlame(int rowIndex, bool closing) const;
+
+    const Chart& chart_;
+    Alphabet alphabet_;
+    Links links_;
+    std::optional<int> closingAt_;  // while the closing is judged: the row whose takes count for it
+    std::vector<std::unique_ptr<Beliefs>> beliefs_;
+    std::map<int, std::unique_ptr<RowCase>> cases_;
+};
+
+}  // namespace lacewright

@@ -1,0 +1,306 @@
+#include "core/check/symmetry.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace lacewright {
+namespace {
+
+constexpr double kMinStrength = 5.0;  // weaker maps are accidents
+constexpr int kMinAgreeing = 3;       // figures that must land on their like
+
+struct Figure {
+    int x;
+    int y;
+    Alphabet::Letter letter;
+};
+
+// How a map carries the cells of its region: every pair (cell, image) is one of these.
+struct Landing {
+    double cells = 0;    // pairs in all
+    double figures = 0;  // cells that are figures, origins and images together
+    double both = 0;     // figure on figure
+    double same = 0;     // figure on its like
+    double mixed() const { return figures - 2 * both; }
+    double ground() const { return cells - figures + both; }
+};
+
+int wrapped(int value, int period) {
+    return ((value % period) + period) % period;
+}
+
+// Done twice it moves nothing: every pair is carried from both ends.
+bool isInvolution(const SymmetryRegion& region, bool mirror, int dx, int dy) {
+    const bool backUp = dy == 0 || (region.wrapsUp && 2 * dy == region.height);
+    const bool backAcross = mirror || dx == 0 || (region.wrapsAcross && 2 * dx == region.width);
+    return backUp && backAcross;
+}
+
+// Sums of figures over rectangles in constant time.
+class FigureSums {
+ public:
+    FigureSums(const LetterGrid& grid, const SymmetryRegion& region)
+        : stride_(region.width + 1),
+          sums_(static_cast<std::size_t>(stride_) * static_cast<std::size_t>(region.height + 1),
+                0) {
+        for (int y = 0; y < region.height; ++y) {
+            for (int x = 0; x < region.width; ++x) {
+                const int here = grid.isFigure(region.right + x, region.bottom + y) ? 1 : 0;
+                sums_[slot(x + 1, y + 1)] = here + at(x, y + 1) + at(x + 1, y) - at(x, y);
+            }
+        }
+    }
+    // Columns x0..x1 and rows y0..y1, ends excluded.
+    int in(int x0, int x1, int y0, int y1) const {
+        return at(x1, y1) - at(x0, y1) - at(x1, y0) + at(x0, y0);
+    }
+
+ private:
+    std::size_t slot(int x, int y) const {
+        return static_cast<std::size_t>(y) * static_cast<std::size_t>(stride_) +
+               static_cast<std::size_t>(x);
+    }
+    int at(int x, int y) const { return sums_[slot(x, y)]; }
+    int stride_;
+    std::vector<int> sums_;
+};
+
+// Counts, for every map of one kind, the figures that land on figures.
+class PairCounts {
+ public:
+    PairCounts(const SymmetryRegion& region, const std::vector<Figure>& figures,
+               const Alphabet& alphabet, bool mirror)
+        : region_(region),
+          mirror_(mirror),
+          spanX_(region.wrapsAcross ? region.width : 2 * region.width),
+          both_(static_cast<std::size_t>(spanX_) * static_cast<std::size_t>(region.height), 0),
+          same_(both_.size(), 0) {
+        // Figures come by rows, so the second of a pair is never below the first: dy >= 0.
+        for (std::size_t i = 0; i < figures.size(); ++i) {
+            const Figure& a = figures[i];
+            const auto alike =
+                mirror ? alphabet.mirrors[static_cast<std::size_t>(a.letter)] : a.letter;
+            for (std::size_t j = i + 1; j < figures.size(); ++j) {
+                const Figure& b = figures[j];
+                const std::size_t at = slot(mirror ? a.x + b.x : b.x - a.x, b.y - a.y);
+                ++both_[at];
+                if (b.letter == alike) ++same_[at];
+            }
+        }
+    }
+    // Figures that map (dx, dy) carries onto figures, and onto their like. On a ring the second of
+    // a pair may be the one that is carried onto the first.
+    std::pair<int, int> at(int dx, int dy) const {
+        const std::size_t there = slot(dx, dy);
+        int both = both_[there];
+        int same = same_[there];
+        const bool backToo = dy > 0 ? region_.wrapsUp : region_.wrapsAcross && !mirror_;
+        if (backToo && !isInvolution(region_, mirror_, dx, dy)) {
+            const std::size_t back = slot(mirror_ ? dx : -dx, dy > 0 ? region_.height - dy : 0);
+            both += both_[back];
+            same += same_[back];
+        }
+        return {both, same};
+    }
+
+ private:
+    std::size_t slot(int dx, int dy) const {
+        const int shifted = region_.wrapsAcross ? wrapped(dx, region_.width)
+                            : mirror_           ? dx
+                                                : dx + region_.width;
+        return static_cast<std::size_t>(dy) * static_cast<std::size_t>(spanX_) +
+               static_cast<std::size_t>(shifted);
+    }
+    SymmetryRegion region_;
+    bool mirror_;
+    int spanX_;
+    std::vector<int> both_;
+    std::vector<int> same_;
+};
+
+double gain(double observed, double expected) {
+    return observed <= 0 || expected <= 0 ? 0 : observed * std::log(observed / expected);
+}
+
+// Evidence against "cells and their images have nothing to do with each other".
+double strengthOf(const Landing& landing, double likeByChance) {
+    const double share = landing.figures / (2 * landing.cells);
+    const double figureOnFigure = landing.cells * share * share;
+    if (landing.both <= figureOnFigure) return 0;
+    return gain(landing.both, figureOnFigure) +
+           gain(landing.mixed(), 2 * landing.cells * share * (1 - share)) +
+           gain(landing.ground(), landing.cells * (1 - share) * (1 - share)) +
+           gain(landing.same, landing.both * likeByChance) +
+           gain(landing.both - landing.same, landing.both * (1 - likeByChance));
+}
+
+std::vector<float> testimonyOf(const Landing& landing, const Alphabet& alphabet, bool mirror) {
+    const auto letters = static_cast<std::size_t>(alphabet.size());
+    const double others = std::max(1.0, static_cast<double>(letters) - 2);
+    const double figures = landing.both + landing.mixed() / 2 + 1;
+    const double ground = landing.ground() + landing.mixed() / 2 + 1;
+    const double groundOnGround = std::log((landing.ground() + 0.5) / ground);
+    const double figureOnGround = std::log((landing.mixed() / 2 + 0.5) / figures);
+    const double groundOnFigure = std::log((landing.mixed() / 2 + 0.5) / ground);
+    const double figureOnLike = std::log((landing.same + 0.25) / figures);
+    const double figureOnOther = std::log((landing.both - landing.same + 0.25) / figures / others);
+    std::vector<float> testimony(letters * letters);
+    for (std::size_t image = 0; image < letters; ++image) {
+        const auto like = mirror ? static_cast<std::size_t>(alphabet.mirrors[image]) : image;
+        for (std::size_t cell = 0; cell < letters; ++cell) {
+            double log = 0;
+            if (image == 0) {
+                log = cell == 0 ? groundOnGround : figureOnGround;
+            } else if (cell == 0) {
+                log = groundOnFigure + std::log(alphabet.shares[image]);
+            } else {
+                log = cell == like ? figureOnLike : figureOnOther;
+            }
+            testimony[image * letters + cell] = static_cast<float>(log);
+        }
+    }
+    return testimony;
+}
+
+class MapSearch {
+ public:
+    MapSearch(const LetterGrid& grid, const Alphabet& alphabet, const SymmetryRegion& region)
+        : alphabet_(alphabet), region_(region), sums_(grid, region) {
+        for (int y = 0; y < region.height; ++y) {
+            for (int x = 0; x < region.width; ++x) {
+                const auto letter = grid.at(region.right + x, region.bottom + y);
+                if (letter > Alphabet::kGround) figures_.push_back({x, y, letter});
+            }
+        }
+        std::vector<double> count(static_cast<std::size_t>(alphabet.size()), 0);
+        for (const Figure& figure : figures_) ++count[static_cast<std::size_t>(figure.letter)];
+        const double all = std::max<double>(1, static_cast<double>(figures_.size()));
+        for (const double c : count) likeByChance_ += c * c / (all * all);
+        likeByChance_ = std::min(likeByChance_, 0.95);
+    }
+
+    void collect(std::vector<SymmetryMap>& maps) const {
+        if (static_cast<int>(figures_.size()) > kMaxFigures) return;
+        for (const bool mirror : {false, true}) {
+            const PairCounts counts(region_, figures_, alphabet_, mirror);
+            const int lastDy = region_.wrapsUp ? region_.height / 2 : region_.height - 1;
+            for (int dy = 0; dy <= lastDy; ++dy) {
+                const auto [from, to] = rangeOfDx(mirror, dy);
+                for (int dx = from; dx <= to; ++dx) consider(counts, mirror, dx, dy, maps);
+            }
+        }
+    }
+
+ private:
+    // Each map once: neither the identity nor the way back of another one.
+    std::pair<int, int> rangeOfDx(bool mirror, int dy) const {
+        const int width = region_.width;
+        if (mirror) return {0, region_.wrapsAcross ? width - 1 : 2 * width - 2};
+        const bool halfTurn = dy == 0 || (region_.wrapsUp && 2 * dy == region_.height);
+        if (region_.wrapsAcross) return {dy == 0 ? 1 : 0, halfTurn ? width / 2 : width - 1};
+        return {dy == 0 ? 1 : (halfTurn ? 0 : 1 - width), width - 1};
+    }
+
+    Landing landingOf(const PairCounts& counts, bool mirror, int dx, int dy) const {
+        const int width = region_.width;
+        const int height = region_.height;
+        const auto [both, same] = counts.at(dx, dy);
+        int x0 = 0, x1 = width, u0 = 0, u1 = width;  // columns of origins and of images
+        if (!region_.wrapsAcross && mirror) {
+            x0 = u0 = std::max(0, dx - width + 1);
+            x1 = u1 = std::min(width, dx + 1);
+        } else if (!region_.wrapsAcross) {
+            x0 = std::max(0, -dx);
+            x1 = std::min(width, width - dx);
+            u0 = x0 + dx;
+            u1 = x1 + dx;
+        }
+        const int y1 = region_.wrapsUp ? height : height - dy;
+        const int v0 = region_.wrapsUp ? 0 : dy;
+        const double ends = isInvolution(region_, mirror, dx, dy) ? 2 : 1;
+        Landing landing;
+        landing.cells = (x1 - x0) * y1 / ends;
+        landing.figures = (sums_.in(x0, x1, 0, y1) + sums_.in(u0, u1, v0, v0 + y1)) / ends;
+        landing.both = both;
+        landing.same = same;
+        // Cells on the axis of a mirror are their own image and say nothing.
+        landing.figures = std::max(landing.figures, 2 * landing.both);
+        landing.cells = std::max(landing.cells, landing.figures - landing.both);
+        return landing;
+    }
+
+    void consider(const PairCounts& counts, bool mirror, int dx, int dy,
+                  std::vector<SymmetryMap>& maps) const {
+        if (counts.at(dx, dy).second < kMinAgreeing) return;
+        const Landing landing = landingOf(counts, mirror, dx, dy);
+        const double strength = strengthOf(landing, likeByChance_);
+        if (strength < kMinStrength) return;
+        maps.push_back(
+            {region_, mirror, dx, dy, strength, testimonyOf(landing, alphabet_, mirror)});
+    }
+
+    const Alphabet& alphabet_;
+    SymmetryRegion region_;
+    FigureSums sums_;
+    std::vector<Figure> figures_;
+    double likeByChance_ = 0;
+};
+
+GridPlace moved(const SymmetryMap& map, GridPlace place, int sign) {
+    const SymmetryRegion& region = map.region;
+    int x = place.x - region.right;
+    int y = place.y - region.bottom;
+    if (x < 0 || x >= region.width || y < 0 || y >= region.height) return {};
+    x = map.mirror ? map.dx - x : x + sign * map.dx;
+    y += sign * map.dy;
+    if (region.wrapsAcross) x = wrapped(x, region.width);
+    if (region.wrapsUp) y = wrapped(y, region.height);
+    if (x < 0 || x >= region.width || y < 0 || y >= region.height) return {};
+    return {x + region.right, y + region.bottom};
+}
+
+}  // namespace
+
+GridPlace imageOf(const SymmetryMap& map, GridPlace place) {
+    return moved(map, place, 1);
+}
+GridPlace originOf(const SymmetryMap& map, GridPlace place) {
+    return moved(map, place, -1);
+}
+
+std::vector<SymmetryMap> symmetriesOf(const LetterGrid& grid, const Alphabet& alphabet,
+                                      const std::vector<SymmetryRegion>& regions) {
+    std::vector<SymmetryMap> maps;
+    for (const SymmetryRegion& region : regions) MapSearch(grid, alphabet, region).collect(maps);
+    std::stable_sort(maps.begin(), maps.end(),
+                     [](const auto& a, const auto& b) { return a.strength > b.strength; });
+    if (maps.size() > kMaxMaps) maps.resize(kMaxMaps);
+    return maps;
+}
+
+std::vector<SymmetryRegion> regionsOf(const Chart& chart, const LetterGrid& grid) {
+    std::vector<SymmetryRegion> regions{{0, 0, grid.width(), grid.height(), false, false}};
+    for (const Repeat& repeat : chart.repeats) {
+        if (!repeat.jogs.empty()) continue;
+        const int first = std::max(repeat.firstRow, grid.firstRow());
+        const int last = std::min(repeat.lastRow, grid.lastRow());
+        if (first > last || repeat.left - repeat.right < 1) continue;
+        SymmetryRegion ring{repeat.right - 1,
+                            first - grid.firstRow(),
+                            repeat.left - repeat.right + 1,
+                            last - first + 1,
+                            true,
+                            false};
+        const auto& rows = chart.rowRepeat;
+        if (rows && rows->firstRow >= first && rows->lastRow <= last && rows->grows == 0) {
+            ring.bottom = rows->firstRow - grid.firstRow();
+            ring.height = rows->lastRow - rows->firstRow + 1;
+            ring.wrapsUp = true;
+        }
+        regions.push_back(ring);
+    }
+    return regions;
+}
+
+}  // namespace lacewright
