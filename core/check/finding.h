@@ -69,10 +69,12 @@ struct Mend {
     bool operator==(const Mend&) const = default;
 };
 
-// A cell that may be the wrong one, most likely first in a list.
+// A cell that may be the wrong one, most likely first in a list. It may stand in the row below the
+// one that fails.
 struct Suspect {
+    int row = 0;  // row NUMBER as the knitter reads it
     int column = 1;
-    double weight = 0;  // share of the suspicion on this row, 0..1
+    double weight = 0;  // share of the suspicion, 0..1
     bool operator==(const Suspect&) const = default;
 };
 

@@ -9,3 +9,7 @@ if(LACEWRIGHT_BUILD_APP)
     target_sources(benchmarks PRIVATE bench/svg_against_qt_bench.cpp)
     target_link_libraries(benchmarks PRIVATE app_lib)
 endif()
+
+# How often an injected error is found and mended; prints a table.
+add_executable(mutation_bench bench/mutation_bench.cpp support/motifs.cpp support/mutations.cpp)
+target_link_libraries(mutation_bench PRIVATE core project_options)

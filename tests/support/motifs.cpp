@@ -18,16 +18,18 @@ std::vector<StitchIndex> cellsFromTheRight(const std::string& text) {
     std::vector<StitchIndex> cells;
     for (const std::string_view word : splitWords(text)) {
         const auto star = word.find('*');
-        const auto times = star == std::string_view::npos
-                               ? 1
-                               : static_cast<std::size_t>(std::stoi(std::string(word.substr(0, star))));
+        const auto times =
+            star == std::string_view::npos
+                ? 1
+                : static_cast<std::size_t>(std::stoi(std::string(word.substr(0, star))));
         const auto id = star == std::string_view::npos ? word : word.substr(star + 1);
         cells.insert(cells.end(), times, stitchCalled(id));
     }
     return cells;
 }
 
-Chart closedChart(const std::string& name, int edge, const std::vector<std::vector<StitchIndex>>& rows) {
+Chart closedChart(const std::string& name, int edge,
+                  const std::vector<std::vector<StitchIndex>>& rows) {
     Chart chart;
     chart.name = name;
     chart.width = static_cast<int>(rows.front().size());
@@ -37,12 +39,14 @@ Chart closedChart(const std::string& name, int edge, const std::vector<std::vect
     const int last = chart.height() - 1;
     chart.repeats.push_back({"A", edge + 1, chart.width - edge, 0, last, {}, {}});
     chart.rowRepeat = RowRepeat{0, last, 0};
-    chart.castOn = CastOn{static_cast<int>(chart.row(0).tally(edge + 1, chart.width - edge).takes),
-                          2 * edge};
+    chart.castOn =
+        CastOn{static_cast<int>(chart.row(0).tally(edge + 1, chart.width - edge).takes), 2 * edge};
     return chart;
 }
 
-int below(std::mt19937& random, int end) { return static_cast<int>(random() % static_cast<unsigned>(end)); }
+int below(std::mt19937& random, int end) {
+    return static_cast<int>(random() % static_cast<unsigned>(end));
+}
 
 using Cells = std::vector<StitchIndex>;
 
@@ -50,7 +54,8 @@ using Cells = std::vector<StitchIndex>;
 void placePair(Cells& cells, int from, int to, std::mt19937& random) {
     std::vector<std::size_t> plain;
     for (int x = from; x < to; ++x) {
-        if (cells[static_cast<std::size_t>(x)] == stitchCalled("k")) plain.push_back(static_cast<std::size_t>(x));
+        if (cells[static_cast<std::size_t>(x)] == stitchCalled("k"))
+            plain.push_back(static_cast<std::size_t>(x));
     }
     if (plain.size() < 2) return;
     std::shuffle(plain.begin(), plain.end(), random);
@@ -66,7 +71,8 @@ StitchIndex mirrorOf(StitchIndex index) {
 
 // The right half copied to the left one; the middle column, if any, stays.
 void mirrorRightHalf(Cells& cells) {
-    for (std::size_t x = 0; x < cells.size() / 2; ++x) cells[cells.size() - 1 - x] = mirrorOf(cells[x]);
+    for (std::size_t x = 0; x < cells.size() / 2; ++x)
+        cells[cells.size() - 1 - x] = mirrorOf(cells[x]);
 }
 
 Cells scatteredRow(int width, int pairs, std::mt19937& random) {
@@ -90,7 +96,8 @@ class Diagonals {
             const int x = line.start + line.step * patternRow;
             const std::size_t yarnOver = wrap(x);
             const std::size_t decrease = wrap(x + line.step);
-            if (cells[yarnOver] != stitchCalled("k") || cells[decrease] != stitchCalled("k")) continue;
+            if (cells[yarnOver] != stitchCalled("k") || cells[decrease] != stitchCalled("k"))
+                continue;
             cells[yarnOver] = stitchCalled("yo");
             cells[decrease] = stitchCalled(line.step > 0 ? "k2tog" : "ssk");
         }
@@ -102,7 +109,9 @@ class Diagonals {
         int start;
         int step;
     };
-    std::size_t wrap(int x) const { return static_cast<std::size_t>(((x % width_) + width_) % width_); }
+    std::size_t wrap(int x) const {
+        return static_cast<std::size_t>(((x % width_) + width_) % width_);
+    }
     int width_;
     std::vector<Line> lines_;
 };
@@ -122,7 +131,8 @@ std::vector<Cells> patternRows(Symmetry symmetry, int width, int rows, std::mt19
             cells.insert(cells.end(), cells.begin(), cells.begin() + tile);
             cells.insert(cells.end(), cells.begin(), cells.begin() + tile);
         } else {
-            cells = scatteredRow(mirrored ? width / 2 : width, 1 + below(random, mirrored ? 2 : 4), random);
+            cells = scatteredRow(mirrored ? width / 2 : width, 1 + below(random, mirrored ? 2 : 4),
+                                 random);
         }
         if (mirrored) {
             const bool middle = width % 2 == 1;
@@ -151,46 +161,58 @@ std::vector<Chart> handbookMotifs() {
     std::vector<Chart> charts;
     const std::string lambert = ", Miss Lambert, My Knitting Book, 1843, London";
     const std::string shawlPlain = "2*p 6*k 2*p";
-    charts.push_back(motif("Chevron" + lambert, 0,
-                           {"8*k", "k2tog 3*k yo 3*k", "8*k", "k2tog 3*k yo 3*k", "8*k", "k2tog 3*k yo 3*k"}));
-    charts.push_back(motif("Vandyke" + lambert, 0,
-                           {"10*k", "10*k", "10*k", "yo 2*k k2tog p k2tog 2*k yo k"}));
+    charts.push_back(
+        motif("Chevron" + lambert, 0,
+              {"8*k", "k2tog 3*k yo 3*k", "8*k", "k2tog 3*k yo 3*k", "8*k", "k2tog 3*k yo 3*k"}));
+    charts.push_back(
+        motif("Vandyke" + lambert, 0, {"10*k", "10*k", "10*k", "yo 2*k k2tog p k2tog 2*k yo k"}));
     charts.push_back(motif("Diamond" + lambert, 0,
                            {"yo k yo k2tog 3*k k2tog", "8*k", "yo 3*k yo k2tog k k2tog", "8*k",
                             "yo 5*k yo sk2p", "8*k", "k2tog 3*k k2tog yo k yo", "8*k",
                             "k2tog k k2tog yo 3*k yo", "8*k", "yo 3*k yo k2tog k k2tog"}));
-    charts.push_back(motif("Shell" + lambert, 0,
-                           {"4*k2tog yo k yo k yo k yo k yo k yo k yo k yo k 4*k2tog p", "25*k", "25*k", "25*k"}));
+    charts.push_back(motif(
+        "Shell" + lambert, 0,
+        {"4*k2tog yo k yo k yo k yo k yo k yo k yo k yo k 4*k2tog p", "25*k", "25*k", "25*k"}));
     charts.push_back(motif("Diagonal check bag" + lambert, 0,
                            {"p yo skp 4*k p", "p 6*k p", "p k yo skp 3*k p", "p 6*k p",
                             "p 2*k yo skp 2*k p", "p 6*k p", "p 3*k yo skp k p", "p 6*k p"}));
-    charts.push_back(motif("Hem stitch bag" + lambert, 0,
-                           {"2*k yo k2tog k yo k2tog p yo skp 3*p", "k2tog yo k k2tog yo 2*k 2*p yo skp 2*p",
-                            "2*k yo k2tog k yo k2tog 3*p yo skp p", "k2tog yo k k2tog yo 2*k 4*p yo skp",
-                            "2*k yo k2tog k yo k2tog 6*p", "k2tog yo k k2tog yo 2*k p yo skp 3*p",
-                            "2*k yo k2tog k yo k2tog 2*p yo skp 2*p", "k2tog yo k k2tog yo 2*k 3*p yo skp p",
-                            "2*k yo k2tog k yo k2tog 4*p yo skp", "k2tog yo k k2tog yo 2*k 6*p"}));
-    charts.push_back(motif("Stripe bag" + lambert, 0, {"yo 3*p yo sk2p", "3*p 3*k", "3*p 3*k", "3*p 3*k"}));
-    charts.push_back(motif("Shetland shawl" + lambert, 2,
-                           {"2*k yo k yo k sk2p k 2*k", shawlPlain, "2*k yo 3*k yo sk2p 2*k", shawlPlain,
-                            "2*k k sk2p k yo k yo 2*k", shawlPlain, "2*k sk2p yo 3*k yo 2*k", shawlPlain}));
-    charts.push_back(motif("Fig. 386, Th. de Dillmont, Encyclopedia of Needlework, 1886, Mulhouse", 0,
-                           {"4*p", "4*p", "yo k2tog 2*k", "4*p", "k yo k2tog k", "4*p", "2*k yo k2tog", "4*p",
-                            "4*p", "4*k", "4*k", "p2tog yo p2tog yo", "4*k", "4*k"}));
-    charts.push_back(motif("Peacock's tail, Isabella Beeton, Beeton's Book of Needlework, 1870, London", 2,
-                           {"2*k 2*k yo k yo k yo k yo k yo k yo 2*k 2*k", "2*p 2*k 11*p 2*k 2*p",
-                            "2*k k2tog 11*k k2tog 2*no-stitch 2*k", "2*p k2tog 9*k k2tog 4*no-stitch 2*p",
-                            "2*k k2tog 7*k k2tog 6*no-stitch 2*k"}));
+    charts.push_back(
+        motif("Hem stitch bag" + lambert, 0,
+              {"2*k yo k2tog k yo k2tog p yo skp 3*p", "k2tog yo k k2tog yo 2*k 2*p yo skp 2*p",
+               "2*k yo k2tog k yo k2tog 3*p yo skp p", "k2tog yo k k2tog yo 2*k 4*p yo skp",
+               "2*k yo k2tog k yo k2tog 6*p", "k2tog yo k k2tog yo 2*k p yo skp 3*p",
+               "2*k yo k2tog k yo k2tog 2*p yo skp 2*p", "k2tog yo k k2tog yo 2*k 3*p yo skp p",
+               "2*k yo k2tog k yo k2tog 4*p yo skp", "k2tog yo k k2tog yo 2*k 6*p"}));
+    charts.push_back(
+        motif("Stripe bag" + lambert, 0, {"yo 3*p yo sk2p", "3*p 3*k", "3*p 3*k", "3*p 3*k"}));
+    charts.push_back(
+        motif("Shetland shawl" + lambert, 2,
+              {"2*k yo k yo k sk2p k 2*k", shawlPlain, "2*k yo 3*k yo sk2p 2*k", shawlPlain,
+               "2*k k sk2p k yo k yo 2*k", shawlPlain, "2*k sk2p yo 3*k yo 2*k", shawlPlain}));
+    charts.push_back(
+        motif("Fig. 386, Th. de Dillmont, Encyclopedia of Needlework, 1886, Mulhouse", 0,
+              {"4*p", "4*p", "yo k2tog 2*k", "4*p", "k yo k2tog k", "4*p", "2*k yo k2tog", "4*p",
+               "4*p", "4*k", "4*k", "p2tog yo p2tog yo", "4*k", "4*k"}));
+    charts.push_back(
+        motif("Peacock's tail, Isabella Beeton, Beeton's Book of Needlework, 1870, London", 2,
+              {"2*k 2*k yo k yo k yo k yo k yo k yo 2*k 2*k", "2*p 2*k 11*p 2*k 2*p",
+               "2*k k2tog 11*k k2tog 2*no-stitch 2*k", "2*p k2tog 9*k k2tog 4*no-stitch 2*p",
+               "2*k k2tog 7*k k2tog 6*no-stitch 2*k"}));
     return charts;
 }
 
 const char* nameOf(Symmetry symmetry) {
     switch (symmetry) {
-        case Symmetry::None: return "no symmetry";
-        case Symmetry::Mirror: return "mirror";
-        case Symmetry::Diagonals: return "diagonals";
-        case Symmetry::MirrorAndDiagonals: return "mirror and diagonals";
-        case Symmetry::Translation: return "three copies";
+        case Symmetry::None:
+            return "no symmetry";
+        case Symmetry::Mirror:
+            return "mirror";
+        case Symmetry::Diagonals:
+            return "diagonals";
+        case Symmetry::MirrorAndDiagonals:
+            return "mirror and diagonals";
+        case Symmetry::Translation:
+            return "three copies";
     }
     return "";
 }

@@ -13,7 +13,8 @@ namespace lacewright::test {
 // "3*k" is three knit stitches. `edge` columns on either side of one repeat "A".
 Chart motif(const std::string& name, int edge, const std::vector<std::string>& rows);
 
-// Patterns from handbooks, each named with its source. All close: the last row fits below the first.
+// Patterns from handbooks, each named with its source. All close: the last row fits below the
+// first.
 std::vector<Chart> handbookMotifs();
 
 enum class Symmetry : std::uint8_t { None, Mirror, Diagonals, MirrorAndDiagonals, Translation };

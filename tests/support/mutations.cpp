@@ -8,7 +8,9 @@ namespace {
 
 using Cells = std::vector<StitchIndex>;
 
-StitchIndex stitchCalled(std::string_view id) { return builtInStitches()->find(id).value(); }
+StitchIndex stitchCalled(std::string_view id) {
+    return builtInStitches()->find(id).value();
+}
 
 StitchIndex mirrorOf(StitchIndex index) {
     return builtInStitches()->find((*builtInStitches())[index].mirror).value_or(index);
@@ -53,10 +55,14 @@ Cells with(Cells cells, std::size_t x, StitchIndex added) {
 
 const char* nameOf(Slip slip) {
     switch (slip) {
-        case Slip::Replaced: return "replaced";
-        case Slip::Dropped: return "dropped";
-        case Slip::Doubled: return "doubled";
-        case Slip::LeanSwapped: return "lean swapped";
+        case Slip::Replaced:
+            return "replaced";
+        case Slip::Dropped:
+            return "dropped";
+        case Slip::Doubled:
+            return "doubled";
+        case Slip::LeanSwapped:
+            return "lean swapped";
     }
     return "";
 }
@@ -81,7 +87,8 @@ std::optional<Mutant> mutated(const Chart& chart, Slip slip, int row, std::mt199
     } else {
         wrong = with(right, *x, right[*x]);
         for (std::size_t p = 0; p < wrong.size(); ++p) {
-            if (without(wrong, p, right.back()) == right) mutant.columns.insert(static_cast<int>(p) + 1);
+            if (without(wrong, p, right.back()) == right)
+                mutant.columns.insert(static_cast<int>(p) + 1);
         }
     }
     if (wrong == right) return std::nullopt;

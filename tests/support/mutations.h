@@ -16,8 +16,8 @@ const char* nameOf(Slip slip);
 
 struct Mutant {
     Chart chart;
-    int row = 0;            // row index
-    std::set<int> columns;  // where undoing the slip gives the right row again
+    int row = 0;                // row index
+    std::set<int> columns;      // where undoing the slip gives the right row again
     bool countsChange = false;  // what the edges or a repeat take or make is no longer the same
 };
 

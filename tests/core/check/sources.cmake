@@ -1,10 +1,16 @@
 target_sources(core_tests PRIVATE
-    core/check/companions_test.cpp
+    core/check/advice_test.cpp
     core/check/check_test.cpp
     core/check/checker_test.cpp
     core/check/knitter_test.cpp
     core/check/samples_test.cpp
     core/check/solver_test.cpp
+    core/check/companions_test.cpp
+    core/check/mend_test.cpp
+    core/check/row_odds_test.cpp
+    core/check/symmetry_test.cpp
+    support/motifs.cpp
+    support/mutations.cpp
 )
 # Thousands of charts worked loop by loop: optimised even in a Debug build.
 set_source_files_properties(core/check/knitter_test.cpp PROPERTIES COMPILE_OPTIONS -O2)

@@ -1,0 +1,169 @@
+#include "core/check/advice.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <tuple>
+
+#include "core/check/culprits.h"
+#include "core/check/mend.h"
+#include "core/check/mend_words.h"
+
+namespace lacewright {
+namespace {
+
+constexpr std::size_t kMendsTried = 16;  // before giving up on a finding
+constexpr double kLeastWeight = 0.002;   // suspects below are not named
+constexpr double kOddEnough = 9.0;       // log odds from which an odd cell is a finding
+constexpr double kOddAtAll = 1.0;        // log odds from which it is listed
+constexpr std::size_t kMaxOddFindings = 4;
+
+bool isAboutCounts(const Finding& finding) {
+    if (!finding.sizes.empty()) return false;
+    if (finding.rule == "closing") return finding.severity >= Severity::Warning;
+    return finding.severity == Severity::Fault &&
+           (finding.rule == "continuity" || finding.rule == "cast-on");
+}
+
+// What may not come up anew when a chart is mended.
+using Problem = std::tuple<std::string, int, std::vector<std::string>>;
+void collectProblems(const std::vector<Finding>& findings, std::set<Problem>& problems) {
+    for (const Finding& finding : findings) {
+        if (finding.severity == Severity::Fault || isAboutCounts(finding)) {
+            problems.insert({finding.rule, finding.row, finding.sizes});
+        }
+        collectProblems(finding.folded, problems);
+    }
+}
+
+class Adviser {
+ public:
+    Adviser(const Chart& chart, const Report& report) : chart_(chart), search_(chart) {
+        collectProblems(report.findings, known_);
+        // Whether the rows can be worked again is looked at only when every row fits.
+        const auto& closing = search_.links().closing;
+        closingKnown_ = closing && !closing->fits();
+    }
+
+    void adviseOn(Finding& finding) {
+        const bool closing = finding.rule == "closing";
+        const auto row = closing ? std::optional(search_.links().closingRow)
+                                 : chart_.indexOfRowNumber(finding.row);
+        if (!row) return;
+        finding.suspects.clear();
+        for (const CellGuess& guess : search_.suspects(*row, closing)) {
+            if (guess.weight < kLeastWeight || finding.suspects.size() == kMaxSuspects) break;
+            finding.suspects.push_back({chart_.rowNumber(guess.row), guess.column, guess.weight});
+        }
+        finding.mends = mendsOf(finding, search_.repairs(*row, closing));
+    }
+
+    std::vector<Finding> oddFindings() {
+        std::vector<Finding> findings;
+        for (const auto& odd : search_.oddCells()) {
+            if (odd.cell.weight < kOddEnough || findings.size() == kMaxOddFindings) break;
+            findings.push_back(oddFinding(odd));
+        }
+        return findings;
+    }
+
+    std::vector<Suspect> oddCells() {
+        std::vector<Suspect> suspects;
+        for (const auto& odd : search_.oddCells()) {
+            if (odd.cell.weight < kOddAtAll) break;
+            suspects.push_back({chart_.rowNumber(odd.cell.row), odd.cell.column,
+                                1 / (1 + std::exp(kOddEnough - odd.cell.weight))});
+        }
+        return suspects;
+    }
+
+ private:
+    static Mend mendOf(const Chart& chart, const Repair& repair) {
+        Mend mend{labelOf(chart, repair), {}, {}};
+        if (repair.shift) {
+            mend.steps.push_back(RewriteRow{repair.cells.front().row, repair.shift->after});
+            return mend;
+        }
+        for (const Repair::Cell& cell : repair.cells) {
+            mend.steps.push_back(
+                ReplaceStitch{cell.row, cell.column, (*chart.stitches)[cell.stitch].id});
+        }
+        return mend;
+    }
+
+    // Applied and checked again: the finding is gone, and nothing new has come up.
+    bool helps(const Finding& finding, const Chart& mended) {
+        std::set<Problem> problems;
+        collectProblems(checker_.update(mended).findings, problems);
+        if (problems.contains({finding.rule, finding.row, finding.sizes})) return false;
+        return std::all_of(problems.begin(), problems.end(), [&](const Problem& problem) {
+            return known_.contains(problem) || (closingKnown_ && std::get<0>(problem) == "closing");
+        });
+    }
+
+    std::vector<Mend> mendsOf(const Finding& finding, const std::vector<Repair>& repairs) {
+        std::vector<Mend> mends;
+        std::size_t tried = 0;
+        for (const Repair& repair : repairs) {
+            if (mends.size() == kMaxMends || ++tried > kMendsTried) break;
+            Mend mend = mendOf(chart_, repair);
+            const Result<Chart> mended = applyMend(chart_, mend);
+            if (!mended || !helps(finding, *mended)) continue;
+            mend.reason =
+                reasonFor(chart_, *mended, repair, search_.beliefsAt(repair.cells.front().row));
+            if (std::find(mends.begin(), mends.end(), mend) == mends.end())
+                mends.push_back(std::move(mend));
+        }
+        return mends;
+    }
+
+    Finding oddFinding(const CulpritSearch::OddCell& odd) {
+        const auto [row, column, weight] = odd.cell;
+        Finding finding;
+        finding.rule = "symmetry";
+        finding.severity = Severity::Warning;
+        finding.row = chart_.rowNumber(row);
+        finding.columns = {column};
+        const Stitch& drawn = (*chart_.stitches)[chart_.row(row).at(column)];
+        const Stitch& rather = (*chart_.stitches)[odd.rather];
+        const std::string place = placeInWords(chart_, row, column);
+        finding.message = "The rest of the chart suggests " + stitchInWords(rather) + " in " +
+                          place + ", where " + stitchInWords(drawn) + " is drawn.";
+        finding.suspects = {{finding.row, column, 1.0}};
+        finding.mends = mendsOf(finding, {{{{row, column, odd.rather}}, {}, weight}});
+        return finding;
+    }
+
+    const Chart& chart_;
+    CulpritSearch search_;
+    Checker checker_;
+    std::set<Problem> known_;
+    bool closingKnown_ = false;
+};
+
+}  // namespace
+
+void advise(const Chart& chart, Report& report) {
+    Adviser adviser(chart, report);
+    std::size_t advised = 0;
+    for (Finding& finding : report.findings) {
+        if (!isAboutCounts(finding) || advised++ >= kMaxAdvised) continue;
+        adviser.adviseOn(finding);
+    }
+    std::erase_if(report.findings,
+                  [](const Finding& finding) { return finding.rule == "symmetry"; });
+    for (Finding& odd : adviser.oddFindings()) report.findings.push_back(std::move(odd));
+    std::stable_sort(report.findings.begin(), report.findings.end(),
+                     [](const Finding& a, const Finding& b) { return a.row < b.row; });
+}
+
+void advise(const Chart& chart, Finding& finding) {
+    if (!isAboutCounts(finding)) return;
+    Adviser(chart, check(chart)).adviseOn(finding);
+}
+
+std::vector<Suspect> oddCells(const Chart& chart) {
+    return Adviser(chart, Report{}).oddCells();
+}
+
+}  // namespace lacewright

@@ -1,0 +1,29 @@
+#pragma once
+
+#include <vector>
+
+#include "core/check/check.h"
+
+// Who is to blame for a fault, and what would mend it.
+namespace lacewright {
+
+inline constexpr std::size_t kMaxMends = 3;      // offered for one finding
+inline constexpr std::size_t kMaxSuspects = 12;  // named for one finding
+inline constexpr std::size_t kMaxAdvised = 12;   // findings of one chart that get advice
+
+// Fills in suspects and mends of the findings about stitch counts (rules "continuity", "cast-on"
+// and "closing", for every size) and adds findings of rule "symmetry" for cells that count right
+// but contradict the rest of the chart. Every mend offered was tried: applied to the chart and
+// checked again, its finding is gone and no fault has come up. Only the first kMaxAdvised findings
+// get advice, and symmetries are looked for only near the first few faults of a large chart.
+// Requires: the report is check(chart).
+void advise(const Chart& chart, Report& report);
+
+// The same for one finding of a chart.
+void advise(const Chart& chart, Finding& finding);
+
+// Cells that count right, but hold another stitch than the rest of the chart suggests, the oddest
+// first; weight: how sure, 0..1. Both cells of a pair that only contradict each other are listed.
+std::vector<Suspect> oddCells(const Chart& chart);
+
+}  // namespace lacewright

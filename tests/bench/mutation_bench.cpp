@@ -1,0 +1,302 @@
+// Puts known errors into correct charts and tells how well their place and their mend are found.
+// Usage: mutation_bench [mutants per line]
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+#include <cstdio>
+#include <cstdlib>
+#include <functional>
+#include <map>
+#include <memory>
+
+#include "core/check/advice.h"
+#include "core/check/mend.h"
+#include "core/check/misfits.h"
+#include "tests/support/motifs.h"
+#include "tests/support/mutations.h"
+
+namespace lacewright::test {
+namespace {
+
+// Where the true cell stands in a list, ties broken at random.
+struct Rank {
+    double first = 0;    // chance to come first
+    double three = 0;    // chance to be among the first three
+    double ceiling = 0;  // 1 / (cells as likely as the true one)
+};
+
+Rank rankOf(const std::vector<Suspect>& suspects, int number, const std::set<int>& columns) {
+    Rank best;
+    for (const Suspect& truth : suspects) {
+        if (truth.row != number || !columns.contains(truth.column)) continue;
+        int before = 0, tied = 0, right = 0;
+        for (const Suspect& other : suspects) {
+            const bool isRight = other.row == number && columns.contains(other.column);
+            if (std::abs(other.weight - truth.weight) <= 1e-6 * truth.weight) {
+                ++tied;
+                right += isRight ? 1 : 0;
+            } else if (other.weight > truth.weight) {
+                ++before;
+            }
+        }
+        Rank rank;
+        rank.ceiling = static_cast<double>(right) / tied;
+        rank.first = before == 0 ? rank.ceiling : 0;
+        // None of the places left among the first three goes to a wrong one of the tied.
+        double miss = 1;
+        for (int place = before; place < 3 && place - before < tied; ++place) {
+            miss *= std::max(0.0, static_cast<double>(tied - right - (place - before)) /
+                                      (tied - (place - before)));
+        }
+        rank.three = before < 3 ? 1 - miss : 0;
+        if (rank.first > best.first || best.ceiling == 0) best = rank;
+        return best;
+    }
+    return best;
+}
+
+struct Score {
+    int mutants = 0;
+    double detected = 0, first = 0, three = 0, mended = 0, alone = 0, ceiling = 0, ms = 0,
+           worstMs = 0;
+
+    void add(const Score& other) {
+        mutants += other.mutants;
+        detected += other.detected;
+        first += other.first;
+        three += other.three;
+        mended += other.mended;
+        alone += other.alone;
+        ceiling += other.ceiling;
+        ms += other.ms;
+        worstMs = std::max(worstMs, other.worstMs);
+    }
+    void print(const std::string& title) const {
+        if (mutants == 0) return;
+        const double n = mutants / 100.0;
+        std::printf("%-44s %6d %6.1f %6.1f %6.1f %6.1f %6.1f %6.1f %7.2f %7.1f\n", title.c_str(),
+                    mutants, detected / n, first / n, three / n, mended / n, alone / n, ceiling / n,
+                    ms / mutants, worstMs);
+    }
+    static void printHead() {
+        std::printf("%-44s %6s %6s %6s %6s %6s %6s %6s %7s %7s\n", "", "number", "found%", "first%",
+                    "three%", "mend%", "alone%", "ceil%", "ms", "worst");
+    }
+};
+
+// How many cells of the row and the one below could be redrawn so that every row fits: what the
+// counts alone leave open.
+double chanceFromCounts(const Mutant& mutant) {
+    const char* const ids[] = {"k", "p", "yo", "k2tog", "ssk", "s2kp", "sk2p"};
+    const StitchCatalogue& stitches = *mutant.chart.stitches;
+    int possible = 0;
+    for (int column = 1; column <= mutant.chart.width; ++column) {
+        bool fits = false;
+        for (const char* id : ids) {
+            Chart tried = mutant.chart;
+            auto cells = tried.row(mutant.row).cells();
+            cells[static_cast<std::size_t>(column - 1)] = stitches.find(id).value();
+            tried.rows.replace(static_cast<std::size_t>(mutant.row), makeRow(cells, stitches));
+            fits = fits || linksOf(tried).fit();
+        }
+        possible += fits ? 1 : 0;
+    }
+    return possible == 0 ? 0 : 1.0 / possible;
+}
+
+bool restores(const Chart& wrong, const Mend& mend, const Chart& right, int row) {
+    const Result<Chart> mended = applyMend(wrong, mend);
+    return mended && mended->row(row) == right.row(row);
+}
+
+// The finding about a slip in `row`: its own, or that of the row above, or the closing.
+const Finding* findingFor(const Report& report, const Chart& chart, int row) {
+    const Finding* closing = nullptr;
+    for (const Finding& finding : report.findings) {
+        const bool counts = finding.rule == "continuity" || finding.rule == "cast-on";
+        if (finding.rule == "closing" && finding.severity == Severity::Warning) closing = &finding;
+        if (!counts || finding.severity != Severity::Fault) continue;
+        if (finding.row == chart.rowNumber(row)) return &finding;
+        if (row + 1 < chart.height() && finding.row == chart.rowNumber(row + 1)) return &finding;
+    }
+    return closing;
+}
+
+Score judge(const Chart& right, const Chart& wrong, const Mutant& mutant) {
+    Score score;
+    score.mutants = 1;
+    const auto start = std::chrono::steady_clock::now();
+    Report report = check(wrong);
+    advise(wrong, report);
+    const std::vector<Suspect> odd = mutant.countsChange ? std::vector<Suspect>{} : oddCells(wrong);
+    score.ms =
+        std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count();
+    score.worstMs = score.ms;
+    Rank rank;
+    if (mutant.countsChange) {
+        const Finding* finding = findingFor(report, wrong, mutant.row);
+        score.detected = finding != nullptr ? 1 : 0;
+        if (finding != nullptr) {
+            rank = rankOf(finding->suspects, wrong.rowNumber(mutant.row), mutant.columns);
+            for (const Mend& mend : finding->mends) {
+                if (restores(wrong, mend, right, mutant.row)) score.mended = 1;
+            }
+        }
+        if (wrong.rows == mutant.chart.rows) score.alone = chanceFromCounts(mutant);
+    } else {
+        rank = rankOf(odd, wrong.rowNumber(mutant.row), mutant.columns);
+        for (const Finding& finding : report.findings) {
+            if (finding.rule != "symmetry") continue;
+            score.detected = 1;
+            for (const Mend& mend : finding.mends) {
+                if (restores(wrong, mend, right, mutant.row)) score.mended = 1;
+            }
+        }
+    }
+    score.first = rank.first;
+    score.three = rank.three;
+    score.ceiling = rank.ceiling;
+    return score;
+}
+
+struct Corpus {
+    std::string name;
+    std::function<Chart(std::mt19937&)> draw;
+    bool symmetric = false;
+};
+
+std::vector<Corpus> corpora() {
+    std::vector<Corpus> all;
+    const auto book = std::make_shared<std::vector<Chart>>(handbookMotifs());
+    all.push_back({"handbooks",
+                   [book](std::mt19937& random) { return (*book)[random() % book->size()]; },
+                   true});
+    for (const Symmetry symmetry : {Symmetry::Mirror, Symmetry::MirrorAndDiagonals,
+                                    Symmetry::Translation, Symmetry::Diagonals, Symmetry::None}) {
+        all.push_back({nameOf(symmetry),
+                       [symmetry](std::mt19937& random) { return randomMotif(symmetry, random); },
+                       symmetry == Symmetry::Mirror || symmetry == Symmetry::MirrorAndDiagonals ||
+                           symmetry == Symmetry::Translation});
+    }
+    return all;
+}
+
+// `errors` slips in distinct rows; each is scored.
+Score manyErrors(const Corpus& corpus, int errors, int trials) {
+    std::mt19937 random(4242U + static_cast<unsigned>(errors));
+    Score score;
+    for (int trial = 0; trial < trials; ++trial) {
+        const Chart right = corpus.draw(random);
+        Chart wrong = right;
+        std::vector<Mutant> mutants;
+        std::set<int> rows;
+        for (int attempt = 0; attempt < 200 && static_cast<int>(mutants.size()) < errors;
+             ++attempt) {
+            const int row = static_cast<int>(random() % static_cast<unsigned>(right.height()));
+            if (rows.contains(row)) continue;
+            const auto mutant = mutated(right, kSlips[random() % std::size(kSlips)], row, random);
+            if (!mutant || !mutant->countsChange) continue;
+            rows.insert(row);
+            wrong.rows.replace(static_cast<std::size_t>(row),
+                               mutant->chart.rows[static_cast<std::size_t>(row)]);
+            mutants.push_back(*mutant);
+        }
+        for (const Mutant& mutant : mutants) score.add(judge(right, wrong, mutant));
+    }
+    return score;
+}
+
+void falseAlarms() {
+    std::printf("\nFalse alarms on correct charts\n");
+    std::mt19937 random(99);
+    for (const Corpus& corpus : corpora()) {
+        const int charts = corpus.name == "handbooks" ? 60 : 200;
+        int alarms = 0;
+        for (int i = 0; i < charts; ++i) {
+            const Chart chart = corpus.draw(random);
+            Report report = check(chart);
+            advise(chart, report);
+            const bool alarm = report.hasFault() ||
+                               std::any_of(report.findings.begin(), report.findings.end(),
+                                           [](const Finding& f) { return f.rule == "symmetry"; });
+            alarms += alarm ? 1 : 0;
+        }
+        std::printf("%-44s %d of %d\n", corpus.name.c_str(), alarms, charts);
+    }
+}
+
+void largeCharts() {
+    std::printf("\nTime for check and advice on large charts with one fault\n");
+    std::mt19937 random(5);
+    for (const auto& [width, height] :
+         {std::pair{100, 100}, std::pair{200, 60}, std::pair{200, 400}}) {
+        const Chart small = randomMotif(Symmetry::MirrorAndDiagonals, random);
+        std::vector<RowPtr> rows;
+        for (int row = 0; row < height; ++row) {
+            std::vector<StitchIndex> cells;
+            const auto& source = small.row(row % small.height()).cells();
+            const auto box = static_cast<std::size_t>(small.width - 4);
+            while (static_cast<int>(cells.size() + box) <= width) {
+                cells.insert(cells.end(), source.begin() + 2,
+                             source.begin() + 2 + static_cast<std::ptrdiff_t>(box));
+            }
+            cells.resize(static_cast<std::size_t>(width), source[0]);
+            rows.push_back(makeRow(cells, *small.stitches));
+        }
+        Chart chart = small;
+        chart.repeats.clear();
+        chart.rowRepeat.reset();
+        chart.castOn.reset();
+        chart.width = width;
+        chart.rows = RowList(rows);
+        std::optional<Mutant> mutant;
+        while (!mutant || !mutant->countsChange)
+            mutant = mutated(chart, Slip::Replaced, height / 2 / 2 * 2, random);
+        Score score = judge(chart, mutant->chart, *mutant);
+        std::printf("%d x %d: %.1f ms, first %.2f\n", width, height, score.ms, score.first);
+    }
+}
+
+int run(int perLine) {
+    Score::printHead();
+    Score everything, symmetricVisible, symmetricLean;
+    for (const Corpus& corpus : corpora()) {
+        std::mt19937 random(2024);
+        std::map<std::pair<bool, Slip>, Score> scores;
+        for (int i = 0; i < perLine * 4; ++i) {
+            const Chart right = corpus.draw(random);
+            const Slip slip = kSlips[static_cast<std::size_t>(i) % std::size(kSlips)];
+            const int row = static_cast<int>(random() % static_cast<unsigned>(right.height()));
+            const auto mutant = mutated(right, slip, row, random);
+            if (!mutant) continue;
+            const Score score = judge(right, mutant->chart, *mutant);
+            scores[{mutant->countsChange, slip}].add(score);
+            everything.add(score);
+            if (corpus.symmetric && mutant->countsChange) symmetricVisible.add(score);
+            if (corpus.symmetric && !mutant->countsChange && slip == Slip::LeanSwapped)
+                symmetricLean.add(score);
+        }
+        for (const auto& [key, score] : scores) {
+            score.print(corpus.name + ", " + nameOf(key.second) + (key.first ? "" : ", silent"));
+        }
+    }
+    symmetricVisible.print("ALL with symmetry, counts change");
+    symmetricLean.print("ALL with symmetry, silent lean swaps");
+    everything.print("EVERYTHING");
+    for (int errors = 2; errors <= 4; ++errors) {
+        for (const Corpus& corpus : corpora()) {
+            manyErrors(corpus, errors, perLine / 2)
+                .print(corpus.name + ", " + std::to_string(errors) + " errors");
+        }
+    }
+    falseAlarms();
+    largeCharts();
+    return 0;
+}
+
+}  // namespace
+}  // namespace lacewright::test
+
+int main(int argc, char** argv) {
+    return lacewright::test::run(argc > 1 ? std::atoi(argv[1]) : 100);
+}
