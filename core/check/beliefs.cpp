@@ -126,11 +126,10 @@ void Beliefs::addTestimony(int y, std::vector<float>& weights) const {
     for (const SymmetryMap& map : maps_) {
         for (int x = 0; x < grid_.width(); ++x) {
             const GridPlace self{x, y};
-            const GridPlace image = imageOf(map, self);
-            const GridPlace origin = originOf(map, self);
-            for (const GridPlace& place : {image, origin}) {
+            GridPlace places[] = {imageOf(map, self), originOf(map, self)};
+            if (places[1] == places[0]) places[1] = {};
+            for (const GridPlace& place : places) {
                 if (!place.inside() || place == self) continue;
-                if (&place != &image && place == image) continue;
                 const auto letter = grid_.at(place.x, place.y);
                 if (letter < 0) continue;
                 const float* log = &map.testimony[static_cast<std::size_t>(letter) * letters];

@@ -7,8 +7,9 @@
 namespace lacewright {
 namespace {
 
-constexpr double kMinStrength = 5.0;  // weaker maps are accidents
-constexpr int kMinAgreeing = 3;       // figures that must land on their like
+constexpr double kMinStrength = 4.0;  // beyond what the luckiest of so many maps reaches by chance
+constexpr double kMinAgreement = 0.25;  // of the figures; fewer, and the map is not looked at
+constexpr int kMinAgreeing = 3;         // figures that must land on their like
 
 struct Figure {
     int x;
@@ -16,12 +17,14 @@ struct Figure {
     Alphabet::Letter letter;
 };
 
-// How a map carries the cells of its region: every pair (cell, image) is one of these.
+// How a map carries the cells of its region: every pair (cell, image) is one of these. Rows without
+// figures are left out: that they are plain is no news.
 struct Landing {
-    double cells = 0;    // pairs in all
-    double figures = 0;  // cells that are figures, origins and images together
-    double both = 0;     // figure on figure
-    double same = 0;     // figure on its like
+    double cells = 0;     // pairs in all
+    double figures = 0;   // cells that are figures, origins and images together
+    double both = 0;      // figure on figure
+    double same = 0;      // figure on its like
+    double byChance = 0;  // figure on figure, if it mattered only how many of them each row holds
     double mixed() const { return figures - 2 * both; }
     double ground() const { return cells - figures + both; }
 };
@@ -125,12 +128,10 @@ double gain(double observed, double expected) {
 
 // Evidence against "cells and their images have nothing to do with each other".
 double strengthOf(const Landing& landing, double likeByChance) {
-    const double share = landing.figures / (2 * landing.cells);
-    const double figureOnFigure = landing.cells * share * share;
-    if (landing.both <= figureOnFigure) return 0;
-    return gain(landing.both, figureOnFigure) +
-           gain(landing.mixed(), 2 * landing.cells * share * (1 - share)) +
-           gain(landing.ground(), landing.cells * (1 - share) * (1 - share)) +
+    if (landing.both <= landing.byChance) return 0;
+    return gain(landing.both, landing.byChance) +
+           gain(landing.mixed(), landing.figures - 2 * landing.byChance) +
+           gain(landing.ground(), landing.cells - landing.figures + landing.byChance) +
            gain(landing.same, landing.both * likeByChance) +
            gain(landing.both - landing.same, landing.both * (1 - likeByChance));
 }
@@ -178,6 +179,7 @@ class MapSearch {
         const double all = std::max<double>(1, static_cast<double>(figures_.size()));
         for (const double c : count) likeByChance_ += c * c / (all * all);
         likeByChance_ = std::min(likeByChance_, 0.95);
+        leastStrength_ = kMinStrength + std::log(3.0 * region.width * region.height);
     }
 
     void collect(std::vector<SymmetryMap>& maps) const {
@@ -216,26 +218,45 @@ class MapSearch {
             u0 = x0 + dx;
             u1 = x1 + dx;
         }
-        const int y1 = region_.wrapsUp ? height : height - dy;
-        const int v0 = region_.wrapsUp ? 0 : dy;
         const double ends = isInvolution(region_, mirror, dx, dy) ? 2 : 1;
         Landing landing;
-        landing.cells = (x1 - x0) * y1 / ends;
-        landing.figures = (sums_.in(x0, x1, 0, y1) + sums_.in(u0, u1, v0, v0 + y1)) / ends;
         landing.both = both;
         landing.same = same;
+        for (int y = 0; y < (region_.wrapsUp ? height : height - dy); ++y) {
+            const int there = wrapped(y + dy, height);
+            if (sums_.in(0, width, y, y + 1) == 0 || sums_.in(0, width, there, there + 1) == 0)
+                continue;
+            const double here = sums_.in(x0, x1, y, y + 1);
+            const double images = sums_.in(u0, u1, there, there + 1);
+            landing.cells += (x1 - x0) / ends;
+            landing.figures += (here + images) / ends;
+            landing.byChance += here * images / (x1 - x0) / ends;
+        }
         // Cells on the axis of a mirror are their own image and say nothing.
         landing.figures = std::max(landing.figures, 2 * landing.both);
         landing.cells = std::max(landing.cells, landing.figures - landing.both);
         return landing;
     }
 
+    // The share of the region that a map keeps within it.
+    double overlap(int dx, int dy, bool mirror) const {
+        const double across =
+            region_.wrapsAcross ? 0 : (mirror ? std::abs(dx + 1 - region_.width) : std::abs(dx));
+        const double up = region_.wrapsUp ? 0 : dy;
+        return (1 - across / region_.width) * (1 - up / region_.height) *
+               (isInvolution(region_, mirror, dx, dy) ? 0.5 : 1.0);
+    }
+
     void consider(const PairCounts& counts, bool mirror, int dx, int dy,
                   std::vector<SymmetryMap>& maps) const {
-        if (counts.at(dx, dy).second < kMinAgreeing) return;
+        const int same = counts.at(dx, dy).second;
+        if (same < kMinAgreeing || same < kMinAgreement *
+                                              sums_.in(0, region_.width, 0, region_.height) *
+                                              overlap(dx, dy, mirror))
+            return;
         const Landing landing = landingOf(counts, mirror, dx, dy);
         const double strength = strengthOf(landing, likeByChance_);
-        if (strength < kMinStrength) return;
+        if (strength < leastStrength_) return;
         maps.push_back(
             {region_, mirror, dx, dy, strength, testimonyOf(landing, alphabet_, mirror)});
     }
@@ -245,6 +266,7 @@ class MapSearch {
     FigureSums sums_;
     std::vector<Figure> figures_;
     double likeByChance_ = 0;
+    double leastStrength_ = 0;
 };
 
 GridPlace moved(const SymmetryMap& map, GridPlace place, int sign) {
