@@ -12,6 +12,7 @@ constexpr double kLeastFigures = 0.004;   // a plain row may still hold a figure
 constexpr double kPlainEdge = 1.5;        // log odds against figures in an edge column without any
 constexpr float kTestimonyWeight = 0.6F;  // witnesses repeat each other
 constexpr float kNeighbourWeight = 0.6F;
+constexpr double kUsualPairs = 2;  // pairs of the usual kind thought to have been seen as well
 
 // The rows around one that hold few enough figures for the search of symmetries.
 std::pair<int, int> windowAround(const Chart& chart, const Alphabet& alphabet, int centre) {
@@ -83,10 +84,11 @@ RowBeliefs Beliefs::of(int row) const {
     RowBeliefs beliefs;
     beliefs.letters = alphabet_.size();
     const int y = row - grid_.firstRow();
-    beliefs.byRow.assign(static_cast<std::size_t>(grid_.width() * beliefs.letters), 0.0F);
-    addHabits(y, beliefs.byRow);
-    addTestimony(y, beliefs.byRow);
-    beliefs.all = beliefs.byRow;
+    beliefs.apart.assign(static_cast<std::size_t>(grid_.width() * beliefs.letters), 0.0F);
+    addHabits(y, beliefs.apart);
+    addTestimony(y, false, beliefs.apart);
+    beliefs.all = beliefs.apart;
+    addTestimony(y, true, beliefs.all);
     addNeighbours(y, beliefs.all);
     return beliefs;
 }
@@ -121,9 +123,10 @@ void Beliefs::addHabits(int y, std::vector<float>& weights) const {
     }
 }
 
-void Beliefs::addTestimony(int y, std::vector<float>& weights) const {
+void Beliefs::addTestimony(int y, bool ofThisRow, std::vector<float>& weights) const {
     const auto letters = static_cast<std::size_t>(alphabet_.size());
     for (const SymmetryMap& map : maps_) {
+        if ((map.dy == 0) != ofThisRow) continue;
         for (int x = 0; x < grid_.width(); ++x) {
             const GridPlace self{x, y};
             GridPlace places[] = {imageOf(map, self), originOf(map, self)};
@@ -158,35 +161,75 @@ void Beliefs::countNeighbours() {
     }
 }
 
+double Beliefs::besideOdds(std::size_t letter, std::size_t beside, int offset, int leftOut) const {
+    const auto letters = static_cast<std::size_t>(alphabet_.size());
+    const auto table = static_cast<std::size_t>(std::abs(offset) - 1) * letters;
+    const auto seen = [&](std::size_t other) {
+        return offset < 0 ? pairs_[(table + other) * letters + beside]
+                          : pairs_[(table + beside) * letters + other];
+    };
+    double all = -leftOut;
+    for (std::size_t other = 0; other < letters; ++other) all += seen(other);
+    const double plain = alphabet_.shares[0];
+    const double usual = letter == 0 ? plain : (1 - plain) * alphabet_.shares[letter];
+    const double count = seen(letter) - leftOut;
+    return std::log((std::max(count, 0.0) + kUsualPairs * usual) /
+                    (std::max(all, 0.0) + kUsualPairs) / usual);
+}
+
+// A plain cell beside says little: plain pairs are not counted.
 void Beliefs::addNeighbours(int y, std::vector<float>& weights) const {
     const auto letters = static_cast<std::size_t>(alphabet_.size());
-    std::vector<double> count(letters);
     for (int x = 0; x < grid_.width(); ++x) {
         const auto self = grid_.at(x, y);
         if (self < 0) continue;
         for (int offset = -kReach; offset <= kReach; ++offset) {
-            if (offset == 0 || x + offset < 0 || x + offset >= grid_.width()) continue;
-            const auto beside = grid_.at(x + offset, y);
-            // A plain neighbour says little, and pairs of plain cells are not counted.
-            if (beside <= 0) continue;
-            const auto table = static_cast<std::size_t>(std::abs(offset) - 1) * letters;
-            double all = 0;
+            const int other = x + offset;
+            if (offset == 0 || other < 0 || other >= grid_.width() || !grid_.isFigure(other, y))
+                continue;
+            const auto beside = static_cast<std::size_t>(grid_.at(other, y));
             for (std::size_t letter = 0; letter < letters; ++letter) {
-                const auto b = static_cast<std::size_t>(beside);
-                const std::size_t at =
-                    offset > 0 ? (table + letter) * letters + b : (table + b) * letters + letter;
-                count[letter] = pairs_[at] - (letter == static_cast<std::size_t>(self) ? 1 : 0);
-                all += count[letter];
-            }
-            const double plain = alphabet_.shares[0];
-            for (std::size_t letter = 0; letter < letters; ++letter) {
-                const double usual = letter == 0 ? plain : (1 - plain) * alphabet_.shares[letter];
-                const double seen = (count[letter] + 2 * usual) / (all + 2);
+                const int leftOut = letter == static_cast<std::size_t>(self) ? 1 : 0;
                 weights[static_cast<std::size_t>(x) * letters + letter] +=
-                    kNeighbourWeight * static_cast<float>(std::log(seen / usual));
+                    kNeighbourWeight *
+                    static_cast<float>(besideOdds(letter, beside, -offset, leftOut));
             }
         }
     }
+}
+
+double Beliefs::weightOf(int row, const RowBeliefs& beliefs,
+                         const std::vector<Alphabet::Letter>& letters) const {
+    const auto count = static_cast<std::size_t>(beliefs.letters);
+    const auto at = [&](int x) {
+        return static_cast<std::size_t>(letters[static_cast<std::size_t>(x)]);
+    };
+    const auto known = [&](int x) { return letters[static_cast<std::size_t>(x)] >= 0; };
+    double weight = 0;
+    for (int x = 0; x < grid_.width(); ++x) {
+        // Cells that take no part are as likely as the ground.
+        weight += beliefs.apart[static_cast<std::size_t>(x) * count + (known(x) ? at(x) : 0)];
+        for (int offset = 1; offset <= kReach && x + offset < grid_.width(); ++offset) {
+            if (!known(x) || !known(x + offset)) continue;
+            if (at(x) > 0) {
+                weight += kNeighbourWeight * besideOdds(at(x + offset), at(x), offset, 0);
+            } else if (at(x + offset) > 0) {
+                weight += kNeighbourWeight * besideOdds(at(x), at(x + offset), -offset, 0);
+            }
+        }
+    }
+    const int y = row - grid_.firstRow();
+    for (const SymmetryMap& map : maps_) {
+        if (map.dy != 0) continue;
+        for (int x = 0; x < grid_.width(); ++x) {
+            const GridPlace image = imageOf(map, {x, y});
+            if (!image.inside() || image.x == x || !known(x) || !known(image.x)) continue;
+            // A mirror shows every pair from both ends.
+            const double half = map.mirror ? 0.5 : 1.0;
+            weight += half * kTestimonyWeight * map.testimony[at(image.x) * count + at(x)];
+        }
+    }
+    return weight;
 }
 
 std::vector<Beliefs::Witness> Beliefs::witnesses(int row, int column,

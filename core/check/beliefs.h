@@ -14,13 +14,10 @@ namespace lacewright {
 // Log weights of all letters for the cells of one row: at [x * letters + letter].
 struct RowBeliefs {
     int letters = 0;
-    std::vector<float> byRow;  // row and column habits, symmetries
-    std::vector<float> all;    // the stitches beside it as well
+    std::vector<float> apart;  // what does not depend on the rest of the row
+    std::vector<float> all;    // the rest of the row, as drawn, taken into account
 
     const float* of(int x) const { return &all[static_cast<std::size_t>(x * letters)]; }
-    const float* withoutNeighbours(int x) const {
-        return &byRow[static_cast<std::size_t>(x * letters)];
-    }
 };
 
 class Beliefs {
@@ -34,6 +31,10 @@ class Beliefs {
     bool covers(int row) const;
     // Requires: grid().holds(row).
     RowBeliefs of(int row) const;
+    // Log weight of a row with these letters in place of those drawn, up to a term that is the same
+    // for all of them. A change of one cell weighs as in of(). Requires: beliefs = of(row).
+    double weightOf(int row, const RowBeliefs& beliefs,
+                    const std::vector<Alphabet::Letter>& letters) const;
 
     // The places a symmetry carries a cell to or from whose letter speaks for `letter`, the
     // strongest symmetry first.
@@ -46,8 +47,11 @@ class Beliefs {
  private:
     void countNeighbours();
     void addHabits(int y, std::vector<float>& weights) const;
-    void addTestimony(int y, std::vector<float>& weights) const;
+    void addTestimony(int y, bool ofThisRow, std::vector<float>& weights) const;
     void addNeighbours(int y, std::vector<float>& weights) const;
+    // How often `letter` stands `offset` columns to the left of `beside`, the pair left out if it
+    // is counted already, against its usual share; a logarithm.
+    double besideOdds(std::size_t letter, std::size_t beside, int offset, int leftOut) const;
 
     static constexpr int kReach = 3;  // columns to either side that count as beside
     const Alphabet& alphabet_;

@@ -226,6 +226,7 @@ std::vector<CellGuess> CulpritSearch::suspects(int rowIndex, bool closing) {
         sum += guess.weight;
     }
     std::vector<CellGuess> ranked;
+    if (!(sum > 0)) return ranked;
     for (const auto& [cell, weight] : merged)
         ranked.push_back({cell.first, cell.second, weight / sum});
     std::stable_sort(ranked.begin(), ranked.end(),

@@ -17,7 +17,7 @@ constexpr double kTakenOut = 0.001;
 constexpr double kUnlikeNeighbour = 0.05;  // a surplus stitch is mostly one drawn twice
 constexpr double kFigureLost = 3.0;        // log odds against pushing a figure out of the chart
 constexpr double kSurest = 40.0;           // log odds no belief goes beyond
-constexpr std::size_t kShiftsTried = 60;
+constexpr std::size_t kShiftsKept = 40;
 constexpr int kLargestReach = 6;
 constexpr double kNever = -std::numeric_limits<double>::infinity();
 
@@ -43,7 +43,7 @@ RowCase::RowCase(const Chart& chart, int rowIndex, const Beliefs& beliefs, const
     const RowBeliefs row = beliefs.of(rowIndex);
     const int y = rowIndex - beliefs.grid().firstRow();
     findOdds(chart, beliefs, row, y);
-    if (!chart.row(rowIndex).traits().hasWide) findShifts(chart, beliefs, row, y);
+    if (!chart.row(rowIndex).traits().hasWide) findShifts(chart, beliefs, row);
 }
 
 const RowOdds* RowCase::odds(int group) const {
@@ -89,61 +89,49 @@ void RowCase::findOdds(const Chart& chart, const Beliefs& beliefs, const RowBeli
     }
 }
 
-void RowCase::findShifts(const Chart& chart, const Beliefs& beliefs, const RowBeliefs& row, int y) {
+void RowCase::findShifts(const Chart& chart, const Beliefs& beliefs, const RowBeliefs& row) {
     const Alphabet& alphabet = beliefs.alphabet();
-    const int width = chart.width;
-    const auto drawn = [&](int x) { return beliefs.grid().at(x, y); };
-    // Cells that take no part are as likely as the ground.
-    const auto belief = [&](int x, int letter) {
-        return static_cast<double>(row.withoutNeighbours(x)[std::max(letter, 0)]);
+    const std::vector<StitchIndex>& drawn = chart.row(rowIndex_).cells();
+    const auto lettersOf = [&](const std::vector<StitchIndex>& cells) {
+        std::vector<Alphabet::Letter> letters;
+        for (const StitchIndex index : cells) letters.push_back(alphabet.letterOf[index]);
+        return letters;
     };
-    const auto moved = [&](int x, int from) {
-        return belief(x, drawn(from)) - belief(x, drawn(x));
+    const double asDrawn = beliefs.weightOf(rowIndex_, row, lettersOf(drawn));
+    const auto consider = [&](bool putIn, std::size_t x, StitchIndex stitch,
+                              std::vector<StitchIndex> after, double log) {
+        if (!fitsAfter(chart, after)) return;
+        log += beliefs.weightOf(rowIndex_, row, lettersOf(after)) - asDrawn;
+        shifts_.push_back(
+            {putIn, static_cast<int>(x) + 1, stitch, std::move(after), std::min(log, kSurest)});
     };
-    struct Try {
-        bool putIn;
-        int x;
-        StitchIndex stitch;
-        double logOdds;
-    };
-    std::vector<Try> tries;
-    const double pushedOut = drawn(width - 1) > 0 ? -kFigureLost : 0;
-    int filler = 0;
-    for (int letter = 1; letter < alphabet.size(); ++letter) {
-        if (belief(width - 1, letter) > belief(width - 1, filler)) filler = letter;
-    }
-    double toLeft = pushedOut;  // everything beyond x moved one column to the left
-    double toRight = belief(width - 1, filler) - belief(width - 1, drawn(width - 1));
-    for (int x = width - 1; x >= 0; --x) {
-        for (int letter = 0; letter < alphabet.size(); ++letter) {
-            tries.push_back({true, x, alphabet.stitches[static_cast<std::size_t>(letter)],
-                             toLeft + belief(x, letter) - belief(x, drawn(x)) +
-                                 std::log(kPutIn / alphabet.size())});
-        }
-        if (x > 0) toLeft += moved(x, x - 1);
-        if (x + 1 < width) toRight += moved(x, x + 1);
-        const bool twice =
-            (x > 0 && drawn(x - 1) == drawn(x)) || (x + 1 < width && drawn(x + 1) == drawn(x));
-        tries.push_back({false, x, chart.row(rowIndex_).at(x + 1),
-                         toRight + std::log(kTakenOut * (twice ? 1 : kUnlikeNeighbour))});
-    }
-    std::stable_sort(tries.begin(), tries.end(),
-                     [](const Try& a, const Try& b) { return a.logOdds > b.logOdds; });
-    if (tries.size() > kShiftsTried) tries.resize(kShiftsTried);
-    for (const Try& t : tries) {
-        std::vector<StitchIndex> after = chart.row(rowIndex_).cells();
-        if (t.putIn) {
-            after.insert(after.begin() + t.x, t.stitch);
+    const std::size_t width = drawn.size();
+    const auto* last = row.of(chart.width - 1);
+    const StitchIndex filler =
+        alphabet
+            .stitches[static_cast<std::size_t>(std::max_element(last, last + row.letters) - last)];
+    const double pushedOut = alphabet.letterOf[drawn.back()] > Alphabet::kGround ? -kFigureLost : 0;
+    for (std::size_t x = 0; x < width; ++x) {
+        for (const StitchIndex stitch : alphabet.stitches) {
+            if (x > 0 && drawn[x - 1] == stitch) continue;  // the same as put in one column before
+            std::vector<StitchIndex> after = drawn;
+            after.insert(after.begin() + static_cast<std::ptrdiff_t>(x), stitch);
             after.pop_back();
-        } else {
-            after.erase(after.begin() + t.x);
-            after.push_back(alphabet.stitches[static_cast<std::size_t>(filler)]);
+            consider(true, x, stitch, std::move(after),
+                     pushedOut + std::log(kPutIn / alphabet.size()));
         }
-        if (!fitsAfter(chart, after)) continue;
-        const double log = std::min(t.logOdds, kSurest);
-        logShifts_ = logAdd(logShifts_, log);
-        shifts_.push_back({t.putIn, t.x + 1, t.stitch, std::move(after), log});
+        if (x > 0 && drawn[x - 1] == drawn[x]) continue;  // the same as taken out one column before
+        std::vector<StitchIndex> after = drawn;
+        after.erase(after.begin() + static_cast<std::ptrdiff_t>(x));
+        after.push_back(filler);
+        const bool twice = x + 1 < width && drawn[x + 1] == drawn[x];
+        consider(false, x, drawn[x], std::move(after),
+                 std::log(kTakenOut * (twice ? 1 : kUnlikeNeighbour)));
     }
+    std::stable_sort(shifts_.begin(), shifts_.end(),
+                     [](const RowShift& a, const RowShift& b) { return a.logOdds > b.logOdds; });
+    if (shifts_.size() > kShiftsKept) shifts_.resize(kShiftsKept);
+    for (const RowShift& shift : shifts_) logShifts_ = logAdd(logShifts_, shift.logOdds);
 }
 
 bool RowCase::fitsAfter(const Chart& chart, const std::vector<StitchIndex>& after) const {

@@ -44,7 +44,7 @@ class RowCase {
 
  private:
     void findOdds(const Chart& chart, const Beliefs& beliefs, const RowBeliefs& row, int y);
-    void findShifts(const Chart& chart, const Beliefs& beliefs, const RowBeliefs& row, int y);
+    void findShifts(const Chart& chart, const Beliefs& beliefs, const RowBeliefs& row);
     bool fitsAfter(const Chart& chart, const std::vector<StitchIndex>& after) const;
 
     int rowIndex_;
