@@ -25,6 +25,13 @@ std::string mendText(const Mend& mend) {
     return out.onOneLine();
 }
 
+std::string suspectText(const Suspect& suspect) {
+    ObjectWriter out;
+    out.number("row", suspect.row);
+    out.number("column", suspect.column);
+    return out.onOneLine();
+}
+
 std::string findingText(const Finding& finding) {
     ObjectWriter out;
     out.text("rule", finding.rule);
@@ -35,9 +42,7 @@ std::string findingText(const Finding& finding) {
     out.text("message", finding.message);
     out.raw("mends", listOf(finding.mends, mendText));
     if (!finding.suspects.empty()) {
-        out.raw("suspects", listOf(finding.suspects, [](const Suspect& suspect) {
-                    return std::to_string(suspect.column);
-                }));
+        out.raw("suspects", listOf(finding.suspects, suspectText));
     }
     if (!finding.folded.empty()) out.raw("folded", listOf(finding.folded, findingText));
     return out.onOneLine();
