@@ -11,7 +11,7 @@ constexpr Mnemonic kMnemonics[] = {
     {'k', "k"},     {'p', "p"},      {'b', "ktbl"},      {'B', "ptbl"},  {'o', "yo"},
     {'O', "yo2"},   {'/', "k2tog"},  {'\\', "ssk"},      {'?', "k3tog"}, {'|', "sk2p"},
     {'^', "s2kp"},  {'<', "ssp"},    {'>', "p2tog"},     {'m', "m1"},    {'l', "m1l"},
-    {'r', "m1r"},   {'f', "kfb"},    {'3', "kyok"},      {'5', "inc5"},  {'s', "slwyb"},
+    {'r', "m1r"},   {'f', "kfb"},    {'y', "kyok"},      {'i', "inc5"},  {'s', "slwyb"},
     {'S', "slwyf"}, {'*', "bobble"}, {'x', "no-stitch"}, {'c', "co"},    {'-', "bo"},
     {'t', "rt"},    {'T', "lt"},
 };

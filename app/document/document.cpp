@@ -29,6 +29,11 @@ Document::Document(QObject* parent)
     connect(&undo_, &QUndoStack::cleanChanged, this, &Document::fileStateChanged);
 }
 
+Document::~Document() {
+    // The stack clears itself in its destructor and would tell views that are gone already.
+    undo_.blockSignals(true);
+}
+
 QString Document::displayName() const {
     if (!path_.isEmpty()) return QFileInfo(path_).fileName();
     if (!chart_.name.empty()) return QString::fromStdString(chart_.name);

@@ -23,6 +23,7 @@ class Document : public QObject {
 
  public:
     explicit Document(QObject* parent = nullptr);
+    ~Document() override;
 
     const Chart& chart() const { return chart_; }
     const Report& report() const { return checker_.report(); }

@@ -1,0 +1,24 @@
+target_sources(app_lib PRIVATE
+    panels/checks_panel.cpp
+    panels/checks_panel.h
+    panels/counts_model.cpp
+    panels/counts_model.h
+    panels/counts_panel.cpp
+    panels/counts_panel.h
+    panels/mend_buttons.cpp
+    panels/mend_buttons.h
+    panels/severity_icon.cpp
+    panels/sizes_model.cpp
+    panels/sizes_model.h
+    panels/sizes_panel.cpp
+    panels/sizes_panel.h
+    panels/stitch_delegate.cpp
+    panels/stitch_icon.cpp
+    panels/stitch_list_model.cpp
+    panels/stitch_list_model.h
+    panels/stitches_panel.cpp
+    panels/stitches_panel.h
+    panels/verdict.cpp
+    panels/wording.cpp
+    panels/wrapped_delegate.cpp
+)

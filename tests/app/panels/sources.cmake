@@ -1,0 +1,1 @@
+target_sources(app_tests PRIVATE app/panels/panels_test.cpp)

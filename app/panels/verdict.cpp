@@ -1,0 +1,93 @@
+#include "app/panels/verdict.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <map>
+
+#include "app/panels/wording.h"
+#include "core/base/text.h"
+
+namespace lacewright::app {
+
+namespace {
+
+QString say(const char* text) {
+    return QCoreApplication::translate("verdict", text);
+}
+
+QString stitches(long long count) {
+    return QString::fromStdString(counted(count, "stitch", "stitches"));
+}
+
+QString castOnWords(const CastOn& castOn) {
+    if (castOn.multiple == 0) return say("a cast-on of %1").arg(stitches(castOn.plus));
+    if (castOn.plus == 0) return say("a cast-on of a multiple of %1").arg(castOn.multiple);
+    return say("a cast-on of a multiple of %1 plus %2").arg(castOn.multiple).arg(castOn.plus);
+}
+
+QString betweenWords(Uncharted rule) {
+    switch (rule) {
+        case Uncharted::AsTheyPresent:
+            return say("rows that are not drawn work every stitch as it presents");
+        case Uncharted::Purl:
+            return say("rows that are not drawn are purled");
+        case Uncharted::Knit:
+            return say("rows that are not drawn are knitted");
+        case Uncharted::None:
+            break;
+    }
+    return {};
+}
+
+QString assumptionsOf(const Chart& chart) {
+    QStringList parts;
+    if (chart.castOn) {
+        parts << castOnWords(*chart.castOn);
+    } else {
+        parts << say("as many stitches on the needle as row 1 takes");
+    }
+    const QString between = betweenWords(chart.uncharted);
+    if (!between.isEmpty()) parts << between;
+    if (chart.rowRepeat && chart.rowRepeat->grows != 0) {
+        parts
+            << say("the row repeat growing by %1 each time").arg(stitches(chart.rowRepeat->grows));
+    }
+    return say("Assumed: %1.").arg(parts.join(QStringLiteral("; ")));
+}
+
+QString provenSentence(const Chart& chart) {
+    const bool sizes = !chart.sizes.empty();
+    const bool repeats = !chart.repeats.empty();
+    if (sizes && repeats) return say("Proven for every size and any number of repeats.");
+    if (sizes) return say("Proven for every size.");
+    if (repeats) return say("Proven for any number of repeats.");
+    return say("Proven: every row takes what the row below made.");
+}
+
+}  // namespace
+
+Verdict verdictOf(const Chart& chart, const Report& report) {
+    std::map<Severity, int> counts;
+    for (const Finding& finding : report.findings) ++counts[finding.severity];
+    Verdict verdict;
+    verdict.assumed = assumptionsOf(chart);
+    QStringList parts;
+    for (const Severity severity : {Severity::Fault, Severity::Warning}) {
+        if (counts[severity] > 0) parts << severityCount(severity, counts[severity]);
+    }
+    if (counts[Severity::Fault] > 0 || !report.knittable) {
+        verdict.worst = Severity::Fault;
+        verdict.sentence = say("This cannot be knitted as drawn.");
+    } else if (counts[Severity::Warning] > 0) {
+        verdict.worst = Severity::Warning;
+        verdict.sentence = say("This can be knitted, but it may surprise.");
+    } else {
+        verdict.proven = true;
+        verdict.sentence = provenSentence(chart);
+        parts << say("Proven");
+    }
+    verdict.shortForm = parts.isEmpty() ? verdict.sentence : parts.join(QStringLiteral(", "));
+    return verdict;
+}
+
+}  // namespace lacewright::app

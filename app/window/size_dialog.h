@@ -1,0 +1,35 @@
+#pragma once
+
+#include <vector>
+
+#include "app/window/form_dialog.h"
+#include "core/chart/chart.h"
+
+class QCheckBox;
+class QLineEdit;
+class QSpinBox;
+
+namespace lacewright::app {
+
+// A size: its name, the columns it works, how often it works each repeat, its stitch count.
+class SizeDialog : public FormDialog {
+    Q_OBJECT
+
+ public:
+    SizeDialog(const Chart& chart, const Size& now, QWidget* parent);
+    Size size() const;
+
+ private:
+    void examine();
+
+    Size before_;
+    QLineEdit* name_;
+    QSpinBox* start_;
+    QSpinBox* end_;
+    std::vector<QSpinBox*> times_;  // by repeat
+    std::vector<std::string> repeats_;
+    QCheckBox* knowsCount_;
+    QSpinBox* count_;
+};
+
+}  // namespace lacewright::app

@@ -1,0 +1,178 @@
+#include <QApplication>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListView>
+#include <QPushButton>
+#include <QTableView>
+#include <QToolButton>
+#include <QTreeWidget>
+
+#include "app/panels/stitch_list_model.h"
+#include "app/window/starters.h"
+#include "tests/app/window/window_fixture.h"
+
+namespace lacewright::app {
+namespace {
+
+class PanelTest : public WindowTest {
+ protected:
+    void open(const char* file) {
+        for (const Starter& starter : starters()) {
+            if (QString(starter.file) == file) window_->showChart(*chartOf(starter), {});
+        }
+        ASSERT_FALSE(chart().name.empty());
+    }
+    QString text(const QTableView& table, int row, int column) {
+        return table.model()->index(row, column).data().toString();
+    }
+};
+
+TEST_F(PanelTest, FindsAStitchByNameOrAbbreviationAndChoosesItWithEnter) {
+    trigger(CommandId::FindStitch);
+    auto& search = find<QLineEdit>("stitchSearch");
+    EXPECT_EQ(QApplication::focusWidget(), &search);
+    QTest::keyClicks(&search, "centred dou");
+    auto* model = find<QListView>("stitchList").model();
+    EXPECT_EQ(model->index(0, 0).data().toString(), "centred double decrease");
+    QTest::keyClick(&search, Qt::Key_Return);
+    EXPECT_EQ(view().stitch(), "s2kp");
+    EXPECT_TRUE(search.text().isEmpty());
+    EXPECT_EQ(QApplication::focusWidget(), &chartView());
+}
+
+TEST_F(PanelTest, TakesLettersTypedInTheListForASearch) {
+    auto& list = find<QListView>("stitchList");
+    list.setFocus();
+    QTest::keyClick(&list, Qt::Key_S);
+    EXPECT_EQ(find<QLineEdit>("stitchSearch").text(), "s");
+}
+
+TEST_F(PanelTest, ChoosesTheStitchThatIsClicked) {
+    auto& list = find<QListView>("stitchList");
+    auto& model = dynamic_cast<StitchListModel&>(*list.model());
+    const QModelIndex index = model.index(model.rowOf("ssk"));
+    list.scrollTo(index);
+    QTest::mouseClick(list.viewport(), Qt::LeftButton, {}, list.visualRect(index).center());
+    EXPECT_EQ(view().stitch(), "ssk");
+}
+
+TEST(StitchListModel, KeepsAStitchOnItsKeyWhileTheChartUsesIt) {
+    Chart chart = blankChart(6, 1);
+    const auto cell = [&chart](int column, const char* stitch) {
+        chart = *drawStitch(chart, 0, column, *chart.stitches->find(stitch));
+    };
+    StitchListModel model;
+    cell(1, "yo");
+    model.show(chart, {}, {});
+    EXPECT_EQ(model.mostUsed(), (QStringList{"k", "yo"}));
+    cell(2, "ssk");
+    cell(3, "ssk");
+    model.show(chart, {}, {});
+    EXPECT_EQ(model.mostUsed(), (QStringList{"k", "yo", "ssk"}));
+    cell(1, "k");
+    model.show(chart, {}, {});
+    EXPECT_EQ(model.mostUsed(), (QStringList{"k", "ssk"}));
+}
+
+TEST_F(PanelTest, ListsTheCountsOfTheRowsFromTheTopDown) {
+    open("leaf-scarf");
+    auto& table = find<QTableView>("countsTable");
+    ASSERT_EQ(table.model()->rowCount(), 4);
+    EXPECT_EQ(text(table, 0, 0), "7 ←");
+    EXPECT_EQ(text(table, 3, 0), "1 ←");
+    EXPECT_EQ(text(table, 3, 1), "10R + 5");
+    EXPECT_EQ(text(table, 3, 3), "0");
+    view().chooseSize("Medium");
+    EXPECT_EQ(text(table, 3, 1), "55");
+}
+
+TEST_F(PanelTest, JoinsTheCurrentRowOfCountsAndChart) {
+    open("leaf-scarf");
+    auto& table = find<QTableView>("countsTable");
+    view().moveCursor({2, 4});
+    EXPECT_EQ(table.currentIndex().row(), 1);
+    table.setCurrentIndex(table.model()->index(0, 1));
+    EXPECT_EQ(view().cursor(), (Cell{3, 4}));
+}
+
+TEST_F(PanelTest, ShowsSizesWithExpectedAndComputedCounts) {
+    open("leaf-scarf");
+    auto& table = find<QTableView>("sizesTable");
+    ASSERT_EQ(table.model()->rowCount(), 4);
+    EXPECT_EQ(text(table, 0, 0), "Whole chart");
+    EXPECT_EQ(text(table, 2, 0), "Medium");
+    EXPECT_EQ(text(table, 2, 3), "5");
+    EXPECT_EQ(text(table, 2, 4), "55");
+    EXPECT_EQ(text(table, 2, 5), "55");
+    EXPECT_EQ(text(table, 0, 5), "10R + 5");
+}
+
+TEST_F(PanelTest, ChangesASizeInPlace) {
+    open("leaf-scarf");
+    auto* model = find<QTableView>("sizesTable").model();
+    EXPECT_TRUE(model->setData(model->index(2, 3), "6"));
+    EXPECT_EQ(chart().sizes[1].times.at("R"), 6);
+    EXPECT_TRUE(model->setData(model->index(2, 4), ""));
+    EXPECT_FALSE(chart().sizes[1].stitches.has_value());
+    EXPECT_FALSE(model->setData(model->index(2, 1), "nowhere"));
+    EXPECT_FALSE(model->setData(model->index(2, 0), "Wide"));
+    view().chooseSize("Medium");
+    EXPECT_TRUE(model->setData(model->index(2, 0), "Middle"));
+    EXPECT_EQ(view().size(), "Middle");
+}
+
+TEST_F(PanelTest, LooksAtTheSizeThatIsChosenAndMovesIt) {
+    open("leaf-scarf");
+    auto& table = find<QTableView>("sizesTable");
+    table.setCurrentIndex(table.model()->index(2, 0));
+    EXPECT_EQ(view().size(), "Medium");
+    QTest::mouseClick(&find<QToolButton>("sizeUp"), Qt::LeftButton);
+    EXPECT_EQ(chart().sizes[0].name, "Medium");
+    EXPECT_EQ(view().size(), "Medium");
+    EXPECT_FALSE(find<QToolButton>("sizeUp").isEnabled());
+}
+
+TEST_F(PanelTest, SaysWhatIsProvenAndWhatWasAssumed) {
+    open("leaf-scarf");
+    EXPECT_EQ(find<QLabel>("verdict").text(), "Proven for every size and any number of repeats.");
+    EXPECT_EQ(find<QLabel>("assumed").text(),
+              "Assumed: a cast-on of a multiple of 10 plus 5; rows that are not drawn are purled.");
+    EXPECT_EQ(find<QToolButton>("statusVerdict").text(), "Proven");
+}
+
+TEST_F(PanelTest, ListsTheSlipAndGoesThere) {
+    open("leaf-scarf-with-a-slip");
+    auto& tree = find<QTreeWidget>("findings");
+    ASSERT_GT(tree.topLevelItemCount(), 0);
+    view().moveCursor({0, 1});
+    QTest::keyClick(&chartView(), Qt::Key_F4);
+    ASSERT_NE(tree.currentItem(), nullptr);
+    EXPECT_EQ(view().selection().firstRow, 2);
+    EXPECT_EQ(find<QLabel>("verdict").text(), "This cannot be knitted as drawn.");
+}
+
+TEST_F(PanelTest, MendsTheSlipWithOneClick) {
+    open("leaf-scarf-with-a-slip");
+    QTest::keyClick(&chartView(), Qt::Key_F4);
+    auto& mend = find<QPushButton>("mend1");
+    EXPECT_TRUE(mend.isVisible());
+    const QString label = mend.text();
+    QTest::mouseClick(&mend, Qt::LeftButton);
+    EXPECT_EQ(document().undoStack().undoText(), label);
+    EXPECT_FALSE(document().report().hasFault());
+}
+
+TEST_F(PanelTest, HidesFindingsThatAreFilteredOut) {
+    open("leaf-scarf-with-a-slip");
+    auto& tree = find<QTreeWidget>("findings");
+    const int before = tree.topLevelItemCount();
+    auto& faults = find<QToolButton>("showFault");
+    ASSERT_TRUE(faults.isVisible());
+    faults.click();
+    EXPECT_LT(tree.topLevelItemCount(), before);
+    faults.click();
+    EXPECT_EQ(tree.topLevelItemCount(), before);
+}
+
+}  // namespace
+}  // namespace lacewright::app
