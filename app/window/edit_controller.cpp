@@ -1,5 +1,7 @@
 #include "app/window/edit_controller.h"
 
+#include <QWidget>
+
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QMimeData>

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <QPalette>
+
 #include <map>
 
 #include "app/window/command.h"

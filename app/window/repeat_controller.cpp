@@ -1,5 +1,7 @@
 #include "app/window/repeat_controller.h"
 
+#include <QWidget>
+
 #include "app/document/document.h"
 #include "app/document/view_state.h"
 #include "app/window/action_set.h"

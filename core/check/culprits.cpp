@@ -56,7 +56,7 @@ RowCase* CulpritSearch::caseOf(int rowIndex) {
 
 std::vector<int> CulpritSearch::groups() const {
     std::vector<int> groups;
-    for (int group = kEdges; group < static_cast<int>(chart_.repeats.size()); ++group) {
+    for (int group = kOutsideRepeats; group < static_cast<int>(chart_.repeats.size()); ++group) {
         groups.push_back(group);
     }
     return groups;

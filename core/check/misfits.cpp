@@ -129,7 +129,7 @@ Links linksOf(const Chart& chart) {
 }
 
 std::vector<int> groupsOf(const Path& path, int width) {
-    std::vector<int> groups(static_cast<std::size_t>(width), kEdges);
+    std::vector<int> groups(static_cast<std::size_t>(width), kOutsideRepeats);
     for (const Segment& segment : path) {
         if (!segment.isBox()) continue;
         for (int column = segment.first; column <= segment.last; ++column) {

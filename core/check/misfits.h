@@ -12,7 +12,7 @@ namespace lacewright {
 
 // Cells that are counted together: the edges of a row (everything outside repeats), or one repeat.
 // Edges first, then the repeats by index.
-inline constexpr int kEdges = -1;
+inline constexpr int kOutsideRepeats = -1;
 
 // A row against the one it is worked on.
 struct Link {
