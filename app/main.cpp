@@ -4,6 +4,7 @@
 
 #include "app/cli/cli.h"
 #include "app/print/write_sheet.h"
+#include "app/window/run_window.h"
 
 int main(int argc, char** argv) {
     const std::vector<std::string> args(argv + 1, argv + argc);
@@ -11,6 +12,7 @@ int main(int argc, char** argv) {
         return lacewright::cli::runCli(args, std::cout, std::cerr,
                                        lacewright::app::sheetPainters());
     }
-    std::cerr << "lacewright: the window is not built yet; \"lacewright --help\" lists the verbs.\n";
-    return lacewright::cli::kMisuse;
+    QStringList files;
+    for (const std::string& file : args) files << QString::fromLocal8Bit(file.c_str());
+    return lacewright::app::runWindow(argc, argv, files);
 }

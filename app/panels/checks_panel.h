@@ -29,6 +29,8 @@ class ChecksPanel : public QWidget {
     // Does the first mend of the chosen finding; nothing when it has none.
     void doFirstMend();
 
+    QSize sizeHint() const override { return {380, 460}; }
+
  protected:
     void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;

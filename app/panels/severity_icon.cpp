@@ -2,8 +2,8 @@
 
 #include <QGuiApplication>
 #include <QPainter>
-#include <QPainterPath>
 #include <QPalette>
+#include <QPolygonF>
 
 #include "app/canvas/colours.h"
 
@@ -14,23 +14,41 @@ namespace {
 constexpr int kEdge = 16;  // device-independent pixels; drawings below are in these
 
 template <class Draw>
-QIcon drawn(Draw draw) {
+QPixmap drawn(const ChartColours& colours, Draw draw) {
     const double ratio = qGuiApp->devicePixelRatio();
     QPixmap pixmap(QSize(kEdge, kEdge) * ratio);
     pixmap.setDevicePixelRatio(ratio);
     pixmap.fill(Qt::transparent);
     QPainter painter(&pixmap);
     painter.setRenderHint(QPainter::Antialiasing);
-    draw(painter);
-    return QIcon(pixmap);
+    draw(painter, colours);
+    return pixmap;
+}
+
+// In its own colours, and in those of a selected line, on which its own would be lost.
+template <class Draw>
+QIcon iconOf(const QPalette& palette, Draw draw) {
+    const ChartColours colours = coloursFor(palette);
+    ChartColours selected = colours;
+    selected.ground = palette.color(QPalette::Highlight);
+    for (QColor* ink :
+         {&selected.fault, &selected.warning, &selected.note, &selected.size, &selected.text}) {
+        *ink = palette.color(QPalette::HighlightedText);
+    }
+    QIcon icon(drawn(colours, draw));
+    icon.addPixmap(drawn(selected, draw), QIcon::Selected);
+    return icon;
 }
 
 void drawFault(QPainter& painter, const ChartColours& colours) {
     painter.setPen(Qt::NoPen);
     painter.setBrush(colours.fault);
-    painter.drawEllipse(QRectF(1.5, 1.5, 13, 13));
-    painter.setPen(QPen(colours.ground, 2.2, Qt::SolidLine, Qt::FlatCap));
-    painter.drawLine(QPointF(4.5, 8), QPointF(11.5, 8));
+    painter.drawPolygon(QPolygonF({QPointF(5.2, 1.2), QPointF(10.8, 1.2), QPointF(14.8, 5.2),
+                                   QPointF(14.8, 10.8), QPointF(10.8, 14.8), QPointF(5.2, 14.8),
+                                   QPointF(1.2, 10.8), QPointF(1.2, 5.2)}));
+    painter.setPen(QPen(colours.ground, 1.9, Qt::SolidLine, Qt::RoundCap));
+    painter.drawLine(QPointF(8, 4.4), QPointF(8, 8.6));
+    painter.drawPoint(QPointF(8, 11.5));
 }
 
 void drawWarning(QPainter& painter, const ChartColours& colours) {
@@ -54,22 +72,19 @@ void drawNote(QPainter& painter, const ChartColours& colours) {
 }  // namespace
 
 QIcon severityIcon(Severity severity, const QPalette& palette) {
-    const ChartColours colours = coloursFor(palette);
-    return drawn([severity, &colours](QPainter& painter) {
-        switch (severity) {
-            case Severity::Fault:
-                return drawFault(painter, colours);
-            case Severity::Warning:
-                return drawWarning(painter, colours);
-            case Severity::Note:
-                return drawNote(painter, colours);
-        }
-    });
+    switch (severity) {
+        case Severity::Fault:
+            return iconOf(palette, drawFault);
+        case Severity::Warning:
+            return iconOf(palette, drawWarning);
+        case Severity::Note:
+            break;
+    }
+    return iconOf(palette, drawNote);
 }
 
 QIcon provenIcon(const QPalette& palette) {
-    const ChartColours colours = coloursFor(palette);
-    return drawn([&colours](QPainter& painter) {
+    return iconOf(palette, [](QPainter& painter, const ChartColours& colours) {
         painter.setPen(QPen(colours.size, 2.4, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
         painter.drawPolyline(QPolygonF({QPointF(3, 8.5), QPointF(6.6, 12), QPointF(13, 4.2)}));
     });

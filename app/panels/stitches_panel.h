@@ -25,6 +25,8 @@ class StitchesPanel : public QWidget {
     // Chooses the stitch with that number key, 1..StitchListModel::kKeys; none may be there.
     void chooseByKey(int key);
 
+    QSize sizeHint() const override { return {300, 600}; }
+
  Q_SIGNALS:
     void done();  // the person chose a stitch with Enter and goes back to the chart
 

@@ -13,6 +13,8 @@ enum class CommandId {
     Save,
     SaveAs,
     Revert,
+    ExportDrawing,
+    Print,
     CloseWindow,
     Quit,
     Undo,

@@ -14,6 +14,8 @@ constexpr Command kCommands[] = {
     {Save, "save", "&Save", "Save the chart to its file", "Ctrl+S", "save", Menu::File, false, true},
     {SaveAs, "saveAs", "Save &as…", "Save the chart to another file", "Ctrl+Shift+S", "", Menu::File, false, false},
     {Revert, "revert", "&Revert to saved", "Go back to the chart as it is in its file", "", "", Menu::File, false, false},
+    {ExportDrawing, "exportDrawing", "&Export drawing…", "Write the chart as a drawing: SVG, PDF or PNG", "Ctrl+E", "", Menu::File, false, true},
+    {Print, "print", "&Print…", "Print the chart with its legend and sizes", "Ctrl+P", "", Menu::File, false, false},
     {CloseWindow, "closeWindow", "&Close window", "Close this chart", "Ctrl+W", "", Menu::File, false, true},
     {Quit, "quit", "&Quit", "Close every chart and leave", "Ctrl+Q", "", Menu::File, false, false},
 
@@ -51,7 +53,7 @@ constexpr Command kCommands[] = {
     {PreviousFinding, "previousFinding", "&Previous finding", "Go to the previous thing the check found", "Shift+F4", "previous", Menu::Check, false, false},
     {TryFirstMend, "tryFirstMend", "Do the first &mend", "Do the first mend that is offered for the chosen finding", "Ctrl+F4", "", Menu::Check, false, false},
 
-    {DrawTool, "drawTool", "&Draw", "Draw with the chosen stitch; hold Shift to select", "Ctrl+D", "draw", Menu::View, true, false},
+    {DrawTool, "drawTool", "&Draw", "Draw with the chosen stitch where the pointer goes", "Ctrl+D", "draw", Menu::View, true, false},
     {SelectTool, "selectTool", "&Select", "Select cells with the pointer", "Ctrl+Shift+D", "select", Menu::View, true, false},
     {ZoomIn, "zoomIn", "Zoom &in", "Larger cells", "Ctrl++", "", Menu::View, false, true},
     {ZoomOut, "zoomOut", "Zoom &out", "Smaller cells", "Ctrl+-", "", Menu::View, false, false},

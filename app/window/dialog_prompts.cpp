@@ -3,6 +3,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
+#include <QPrintDialog>
 #include <QPushButton>
 #include <QRegularExpression>
 
@@ -75,6 +76,11 @@ void DialogPrompts::tell(QWidget* over, const QString& title, const QString& tex
     QMessageBox box(QMessageBox::Warning, title, title, QMessageBox::Ok, over);
     box.setInformativeText(text);
     box.exec();
+}
+
+bool DialogPrompts::choosePrinter(QWidget* over, QPrinter& printer) {
+    QPrintDialog dialog(&printer, over);
+    return dialog.exec() == QDialog::Accepted;
 }
 
 std::optional<Chart> DialogPrompts::newChart(QWidget* over) {

@@ -12,6 +12,7 @@ class DialogPrompts : public UserPrompts {
     Unsaved unsavedChanges(QWidget* over, const QString& name) override;
     bool confirm(QWidget* over, const Question& question) override;
     void tell(QWidget* over, const QString& title, const QString& text) override;
+    bool choosePrinter(QWidget* over, QPrinter& printer) override;
 
     std::optional<Chart> newChart(QWidget* over) override;
     std::optional<ChartProperties> chartProperties(QWidget* over,

@@ -20,6 +20,7 @@
 #include "app/panels/sizes_panel.h"
 #include "app/panels/stitches_panel.h"
 #include "app/window/edit_controller.h"
+#include "app/window/export_controller.h"
 #include "app/window/file_controller.h"
 #include "app/window/help_controller.h"
 #include "app/window/hint_strip.h"
@@ -120,20 +121,18 @@ void MainWindow::buildDocks() {
                                   actions_[CommandId::RemoveSize]},
                                  this);
     auto* counts = new CountsPanel(document_, view_, this);
-    QDockWidget* left = addDock(Qt::LeftDockWidgetArea, stitches_, "stitchesDock", tr("Stitches"));
-    QDockWidget* top = addDock(Qt::RightDockWidgetArea, checks_, "checksDock", tr("Checks"));
+    addDock(Qt::LeftDockWidgetArea, stitches_, "stitchesDock", tr("Stitches"));
+    addDock(Qt::RightDockWidgetArea, checks_, "checksDock", tr("Checks"));
     QDockWidget* below = addDock(Qt::RightDockWidgetArea, sizes, "sizesDock", tr("Sizes"));
     QDockWidget* last = addDock(Qt::RightDockWidgetArea, counts, "countsDock", tr("Counts"));
     tabifyDockWidget(below, last);
     below->raise();
-    resize(kFirstSize);  // docks take their share of this
-    resizeDocks({left, top}, {260, 370}, Qt::Horizontal);
-    resizeDocks({top, below}, {440, 300}, Qt::Vertical);
 }
 
 void MainWindow::buildControllers(UserPrompts& prompts) {
     files_ = new FileController(document_, actions_, prompts, *this);
     new EditController(document_, view_, actions_, prompts, *this);
+    new ExportController(document_, view_, actions_, prompts, *this);
     new RepeatController(document_, view_, actions_, prompts, *this);
     new HelpController(actions_, *this);
     auto* views = new ViewController(view_, {*chart_, *stitches_, *checks_}, actions_, this);
@@ -230,7 +229,7 @@ void MainWindow::raisePanel(QWidget* panel) {
 
 void MainWindow::restoreLayout() {
     const QSettings settings;
-    restoreGeometry(settings.value(kGeometryKey).toByteArray());
+    if (!restoreGeometry(settings.value(kGeometryKey).toByteArray())) resize(kFirstSize);
     restoreState(settings.value(kLayoutKey).toByteArray(), kLayoutVersion);
 }
 

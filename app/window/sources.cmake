@@ -6,6 +6,8 @@ target_sources(app_lib PRIVATE
     window/dialog_prompts.cpp
     window/edit_controller.cpp
     window/edit_controller.h
+    window/export_controller.cpp
+    window/export_controller.h
     window/file_controller.cpp
     window/file_controller.h
     window/form_dialog.cpp

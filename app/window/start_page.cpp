@@ -124,6 +124,7 @@ void StartPage::showRecent(const QStringList& files) {
         auto* button = new QCommandLinkButton(info.completeBaseName(), folder, this);
         button->setObjectName(QStringLiteral("recent"));
         button->setToolTip(QDir::toNativeSeparators(file));
+        button->setIcon(themedIcon(QStringLiteral("open"), palette()));
         connect(button, &QCommandLinkButton::clicked, this,
                 [this, file] { Q_EMIT fileChosen(file); });
         recent_->insertWidget(place++, button);

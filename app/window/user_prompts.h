@@ -5,6 +5,7 @@
 
 #include "core/chart/edits.h"
 
+class QPrinter;
 class QWidget;
 
 namespace lacewright::app {
@@ -37,6 +38,9 @@ class UserPrompts {
     virtual Unsaved unsavedChanges(QWidget* over, const QString& name) = 0;
     virtual bool confirm(QWidget* over, const Question& question) = 0;
     virtual void tell(QWidget* over, const QString& title, const QString& text) = 0;
+
+    // False when nothing is to be printed.
+    virtual bool choosePrinter(QWidget* over, QPrinter& printer) = 0;
 
     virtual std::optional<Chart> newChart(QWidget* over) = 0;
     virtual std::optional<ChartProperties> chartProperties(QWidget* over,

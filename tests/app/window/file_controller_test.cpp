@@ -80,6 +80,22 @@ TEST_F(FileTest, RevertsToTheSavedChartAfterAQuestion) {
     EXPECT_EQ(stitchAt(0, 1), "k");
 }
 
+TEST_F(FileTest, WritesDrawingsByTheEndingOfTheirFile) {
+    for (const auto& [name, begin] :
+         {std::pair{"chart.svg", "<?xml"}, std::pair{"chart.pdf", "%PDF"},
+          std::pair{"chart.png", "\x89PNG"}}) {
+        prompts_.filesToSave = {fileIn(name)};
+        trigger(CommandId::ExportDrawing);
+        QFile file(fileIn(name));
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << name;
+        EXPECT_TRUE(file.readAll().startsWith(begin)) << name;
+    }
+    EXPECT_TRUE(prompts_.told.isEmpty());
+    prompts_.filesToSave = {fileIn("chart.txt")};
+    trigger(CommandId::ExportDrawing);
+    EXPECT_EQ(prompts_.told.size(), 1);
+}
+
 TEST_F(FileTest, AsksBeforeUnsavedWorkIsClosed) {
     draw(0, 1, "yo");
     prompts_.unsaved = {UserPrompts::Unsaved::Cancel};

@@ -34,6 +34,10 @@ class ScriptedPrompts : public UserPrompts {
     Unsaved unsavedChanges(QWidget*, const QString&) override { return next(unsaved, "unsaved"); }
     bool confirm(QWidget*, const Question&) override { return next(confirmations, "confirm"); }
     void tell(QWidget*, const QString& title, const QString&) override { told << title; }
+    bool choosePrinter(QWidget*, QPrinter&) override {
+        unexpected("printer");
+        return false;
+    }
     std::optional<Chart> newChart(QWidget*) override { return next(newCharts, "new chart"); }
     std::optional<ChartProperties> chartProperties(QWidget*, const ChartProperties& now) override {
         return answer(properties, "properties", now);
