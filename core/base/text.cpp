@@ -1,5 +1,6 @@
 #include "core/base/text.h"
 
+#include <algorithm>
 #include <cctype>
 
 namespace lacewright {
@@ -90,6 +91,12 @@ std::string escapeXml(std::string_view text) {
         }
     }
     return safe;
+}
+
+std::size_t characterCount(std::string_view text) {
+    return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
+        return static_cast<unsigned char>(c) >> 6U != 2;  // not the second byte of one, or a later
+    }));
 }
 
 bool isUtf8(std::string_view text) {

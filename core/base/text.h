@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -18,6 +19,8 @@ std::string lowerAscii(std::string_view text);
 std::string counted(long long count, std::string_view one, std::string_view many);
 // Replaces & < > " ' for XML and HTML, and drops control characters that XML does not allow.
 std::string escapeXml(std::string_view text);
+// Code points. Requires: well-formed UTF-8.
+std::size_t characterCount(std::string_view text);
 // Bytes form well-formed UTF-8.
 bool isUtf8(std::string_view text);
 

@@ -20,8 +20,8 @@ bool isSpan(int first, int last, int low, int high) {
 
 Problem textProblem(const std::string& text, const std::string& what) {
     if (!isUtf8(text)) return Error{ErrorCode::Malformed, what + " is not valid UTF-8.", {}};
-    if (text.size() <= static_cast<std::size_t>(kMaxTextLength)) return {};
-    return outOfRange(what + " is longer than " + std::to_string(kMaxTextLength) + " bytes.");
+    if (characterCount(text) <= static_cast<std::size_t>(kMaxTextLength)) return {};
+    return outOfRange(what + " is longer than " + std::to_string(kMaxTextLength) + " characters.");
 }
 
 // `what` is "repeat", "size" or "point".

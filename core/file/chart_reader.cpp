@@ -192,10 +192,8 @@ std::string placeOf(std::string_view text, std::string_view fileName, std::size_
     std::string place = fileName.empty() ? "line " : std::string(fileName) + ":";
     place += std::to_string(line);
     if (column) {
-        const auto inLine = before.substr(lineStart);
-        const auto characters = std::count_if(inLine.begin(), inLine.end(), [](char c) {
-            return (static_cast<unsigned char>(c) & 0xC0U) != 0x80;
-        });
+        // A byte that is not UTF-8 may stand in the line; everything before it is sound.
+        const std::size_t characters = characterCount(before.substr(lineStart));
         place += (fileName.empty() ? ", column " : ":") + std::to_string(1 + characters);
     }
     if (!path.empty()) place += (fileName.empty() ? ", " : ": ") + path;

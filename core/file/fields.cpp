@@ -11,13 +11,6 @@
 namespace lacewright {
 namespace {
 
-// Code points of well-formed UTF-8.
-std::size_t characters(std::string_view text) {
-    return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
-        return (static_cast<unsigned char>(c) & 0xC0U) != 0x80;
-    }));
-}
-
 std::string clipped(std::string text) {
     constexpr std::size_t kMost = 60;
     if (text.size() <= kMost) return text;
@@ -72,9 +65,9 @@ std::string textOf(const JsonValue& value) {
     const std::string* text = value.text();
     if (text == nullptr) refuse(value, "Found " + shown(value) + "; expected a text.");
     constexpr auto kMost = static_cast<std::size_t>(kMaxTextLength);
-    if (text->size() > kMost && characters(*text) > kMost) {
+    if (text->size() > kMost && characterCount(*text) > kMost) {
         refuse(value,
-               "Found a text of " + std::to_string(characters(*text)) +
+               "Found a text of " + std::to_string(characterCount(*text)) +
                    " characters; expected at most " + std::to_string(kMost) + ".",
                ErrorCode::OutOfRange);
     }

@@ -1,7 +1,9 @@
 #include "core/file/stitch_text.h"
 
+#include <iterator>
 #include <set>
 
+#include "core/base/text.h"
 #include "core/file/file_limits.h"
 #include "core/file/object_writer.h"
 #include "core/file/refusal.h"
@@ -37,7 +39,10 @@ GlyphStroke readStroke(const JsonValue& value) {
     Fields fields(value);
     const JsonValue& at = fields.need("at", "a list of two numbers");
     const JsonList& place = listOf(at, 2);
-    if (place.size() != 2) refuse(at, "Found too few items; expected two numbers, x and y.");
+    if (place.size() != 2) {
+        refuse(at, "Found " + counted(std::ssize(place), "item", "items") +
+                       "; expected two numbers, x and y.");
+    }
     GlyphStroke stroke;
     stroke.x = wholeNumber(place[0], kCoordinate);
     stroke.y = wholeNumber(place[1], kCoordinate);

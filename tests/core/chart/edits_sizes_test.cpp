@@ -173,7 +173,7 @@ TEST(SetProperties, RefusesWhatNoChartCanHave) {
         return setProperties(chart, properties).error().message;
     };
     EXPECT_EQ(refusalOf([](auto& p) { p.notes.assign(kMaxTextLength + 1, 'x'); }),
-              "The text of the notes is longer than 20000 bytes.");
+              "The text of the notes is longer than 20000 characters.");
     EXPECT_EQ(refusalOf([](auto& p) { p.name = "\xFF"; }),
               "The name of the chart is not valid UTF-8.");
     EXPECT_EQ(refusalOf([](auto& p) {

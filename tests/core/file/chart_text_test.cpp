@@ -77,6 +77,20 @@ TEST(ChartText, ReadsAStitchOfItsOwn) {
     EXPECT_EQ((*chart.stitches)[*index], expected);
 }
 
+TEST(ChartText, KeepsACopyOfEveryBuiltInStitch) {
+    const StitchCatalogue& builtIn = *builtInStitches();
+    std::vector<Stitch> all;
+    for (std::size_t i = 1; i <= builtIn.size(); ++i)
+        all.push_back(builtIn[static_cast<StitchIndex>(i)]);
+    for (std::size_t i = 1; i <= builtIn.size(); ++i) {
+        all.push_back(builtIn[static_cast<StitchIndex>(i)]);
+        all.back().id = "our-" + all.back().id;
+    }
+    Chart chart = blankChart(1, 1);
+    chart.stitches = std::make_shared<StitchCatalogue>(std::move(all));
+    EXPECT_EQ(chartIn(writeChart(chart)), chart);
+}
+
 TEST(ChartText, AnOwnStitchTakesThePlaceOfTheBuiltInOneWithItsId) {
     const Chart chart = chartIn(everyMember());
     const auto index = chart.stitches->find("k2tog");

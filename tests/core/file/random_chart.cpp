@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <tuple>
 
+#include "core/chart/edits.h"
+
 namespace lacewright {
 namespace {
 
@@ -22,7 +24,7 @@ class Maker {
         if (chance()) chart.gauge = Gauge{number(1, 400) / 10.0, number(0, 3) / 7.0, extras()};
         chart.stitches = catalogue(chart.width);
         rows(chart);
-        for (int i = number(0, 3); i > 0; --i) chart.repeats.push_back(repeat(chart));
+        for (int i = number(0, 6); i > 0; --i) addIfSound(chart, chart.repeats, repeat(chart));
         if (chance()) {
             const auto [first, last] = ordered(0, chart.height() - 1);
             chart.rowRepeat = RowRepeat{first, last, number(-9, 9), extras()};
@@ -30,7 +32,7 @@ class Maker {
         for (int i = number(0, 4); i > 0; --i) {
             chart.points.push_back({name(), number(1, chart.width), extras()});
         }
-        for (int i = number(0, 3); i > 0; --i) chart.sizes.push_back(size(chart));
+        for (int i = number(0, 3); i > 0; --i) addIfSound(chart, chart.sizes, size(chart));
         chart.extras = extras();
         return chart;
     }
@@ -40,6 +42,11 @@ class Maker {
     bool chance() { return number(0, 1) == 1; }
     std::pair<int, int> ordered(int low, int high) {
         return std::minmax({number(low, high), number(low, high)});
+    }
+    template <class Item>
+    static void addIfSound(Chart& chart, std::vector<Item>& items, Item item) {
+        items.push_back(std::move(item));
+        if (frameProblem(chart)) items.pop_back();
     }
     std::string text() {
         static const std::string parts[] = {"a",  "Z", " ",  "\"",   "\\",   "/",   "\n",
@@ -130,7 +137,7 @@ class Maker {
         repeat.extras = extras();
         for (int i = number(0, 3); i > 0; --i) {
             const auto [right, left] = ordered(1, chart.width);
-            repeat.jogs[number(0, chart.height() - 1)] =
+            repeat.jogs[number(repeat.firstRow, repeat.lastRow)] =
                 Jog{right - repeat.right, left - repeat.left, extras()};
         }
         return repeat;

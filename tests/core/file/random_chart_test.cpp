@@ -20,7 +20,7 @@ TEST(RandomCharts, SurviveWritingAndReading) {
 
 TEST(RandomCharts, UseWhatTheyAreMeantToTest) {
     std::mt19937 random(20240607);
-    int jogs = 0, broken = 0, unknown = 0, own = 0, changes = 0, extras = 0;
+    int jogs = 0, broken = 0, unknown = 0, own = 0, changes = 0, substitutions = 0, extras = 0;
     for (int round = 0; round < 200; ++round) {
         const Chart chart = randomChart(random);
         for (const Repeat& repeat : chart.repeats) jogs += repeat.jogs.empty() ? 0 : 1;
@@ -30,9 +30,11 @@ TEST(RandomCharts, UseWhatTheyAreMeantToTest) {
             unknown += chart.row(i).traits().hasUnknown ? 1 : 0;
         }
         own += chart.stitches->size() > builtInStitches()->size() ? 1 : 0;
+        for (const Size& size : chart.sizes) substitutions += size.substitutions.empty() ? 0 : 1;
         extras += chart.extras.empty() ? 0 : 1;
     }
-    for (const int seen : {jogs, broken, unknown, own, changes, extras}) EXPECT_GT(seen, 10);
+    for (const int seen : {jogs, broken, unknown, own, changes, substitutions, extras})
+        EXPECT_GT(seen, 10);
 }
 
 }  // namespace
