@@ -18,10 +18,12 @@ std::string proven(const WrittenPattern& pattern, const Report& report, const st
     });
     const bool sizes = !pattern.sizes.empty();
     if (!free) return sizes ? "Proven for every size." : "Proven: every row fits the one below it.";
-    return sizes ? "Proven for every size and any number of repeats." : "Proven for any number of repeats.";
+    return sizes ? "Proven for every size and any number of repeats."
+                 : "Proven for any number of repeats.";
 }
 
-int refuseText(const Call& call, const ReadRows& read, const std::string& text, const std::string& file) {
+int refuseText(const Call& call, const ReadRows& read, const std::string& text,
+               const std::string& file) {
     for (const ReadMessage& message : read.messages) {
         if (message.error) call.err << rendered(message, text, file) << "\n";
     }
@@ -32,7 +34,8 @@ int refuseText(const Call& call, const ReadRows& read, const std::string& text, 
 std::vector<std::size_t> sizesNamed(const WrittenPattern& pattern, const std::string& name) {
     std::vector<std::size_t> sizes;
     for (std::size_t i = 0; i < pattern.sizeCount(); ++i) {
-        if (name == "all" || (i < pattern.sizes.size() && pattern.sizes[i] == name)) sizes.push_back(i);
+        if (name == "all" || (i < pattern.sizes.size() && pattern.sizes[i] == name))
+            sizes.push_back(i);
     }
     return sizes;
 }
@@ -48,7 +51,8 @@ int checkRows(const Call& call, const std::string& file) {
     const std::string name = call.get("--size", "all");
     const auto sizes = sizesNamed(pattern, name);
     if (sizes.empty()) {
-        return call.refuse(file + ": The pattern has no size \"" + name + "\"" + didYouMean(name, pattern.sizes) + ".");
+        return call.refuse(file + ": The pattern has no size \"" + name + "\"" +
+                           didYouMean(name, pattern.sizes) + ".");
     }
     const WrittenReport written = reportOnRows(read, sizes);
     ReportWords words;

@@ -25,7 +25,8 @@ class Findings {
     // By row; a finding that every asked size shares concerns no size in particular.
     std::vector<Finding> take(std::size_t asked) {
         for (Finding& finding : all_) {
-            if (finding.sizes.size() == asked && asked == pattern_.sizes.size()) finding.sizes.clear();
+            if (finding.sizes.size() == asked && asked == pattern_.sizes.size())
+                finding.sizes.clear();
         }
         std::stable_sort(all_.begin(), all_.end(), [](const Finding& a, const Finding& b) {
             return std::pair(a.row, b.severity) < std::pair(b.row, a.severity);
@@ -50,7 +51,8 @@ Finding finding(const char* rule, Severity severity, int row, std::string messag
 // One size's proof turned into findings.
 class Account {
  public:
-    Account(const WrittenPattern& pattern, const WrittenProof& proof, std::size_t size, Findings& findings)
+    Account(const WrittenPattern& pattern, const WrittenProof& proof, std::size_t size,
+            Findings& findings)
         : pattern_(pattern), proof_(proof), size_(size), findings_(findings) {}
 
     void tell() {
@@ -74,13 +76,20 @@ class Account {
     void tellRow(std::size_t index, const AffineForm* before) {
         const WrittenRowProof& row = proof_.rows[index];
         switch (row.verdict) {
-            case RowVerdict::Misfits: tellMisfit(row, before); break;
-            case RowVerdict::WrongRest: tellRest(row); break;
-            case RowVerdict::Uncountable:
-                add(finding("uncountable", Severity::Fault, row.number,
-                            label(row.number) + " cannot be counted: " + row.counted.uncountable + "."));
+            case RowVerdict::Misfits:
+                tellMisfit(row, before);
                 break;
-            case RowVerdict::Fits: tellBalance(row); break;
+            case RowVerdict::WrongRest:
+                tellRest(row);
+                break;
+            case RowVerdict::Uncountable:
+                add(finding(
+                    "uncountable", Severity::Fault, row.number,
+                    label(row.number) + " cannot be counted: " + row.counted.uncountable + "."));
+                break;
+            case RowVerdict::Fits:
+                tellBalance(row);
+                break;
         }
         if (row.stated) {
             add(finding("stated-count", Severity::Warning, row.number,
@@ -110,7 +119,8 @@ class Account {
         const WrongRest& rest = *row.counted.wrongRest;
         add(finding("continuity", Severity::Fault, row.number,
                     label(row.number) + " leaves " + stitchCount(rest.said) +
-                        " after its repeat, but what follows takes " + std::to_string(rest.follows) + "."));
+                        " after its repeat, but what follows takes " +
+                        std::to_string(rest.follows) + "."));
     }
 
     void tellBalance(const WrittenRowProof& row) {
@@ -129,7 +139,8 @@ class Account {
                     pattern_.rows.back().number,
                     label(pattern_.rows.back().number) + " leaves " +
                         words(proof_.rows.back().after) + ", which is not what " +
-                        lowerAscii(label(first)) + " takes, so the rows cannot be worked again as written."));
+                        lowerAscii(label(first)) +
+                        " takes, so the rows cannot be worked again as written."));
     }
 
     const WrittenPattern& pattern_;

@@ -14,20 +14,26 @@ constexpr RowRule kRowRules[] = {checkContinuity, checkSizeRows,      checkGeome
 constexpr ChartRule kFrameRules[] = {checkBoxes, checkSizeTimes};
 constexpr ChartRule kChartRules[] = {checkSizeCounts, checkClosing};
 
-bool isFault(const Finding& finding) { return finding.severity == Severity::Fault; }
+bool isFault(const Finding& finding) {
+    return finding.severity == Severity::Fault;
+}
 
 }  // namespace
 
-bool Report::hasFault() const { return std::any_of(findings.begin(), findings.end(), isFault); }
+bool Report::hasFault() const {
+    return std::any_of(findings.begin(), findings.end(), isFault);
+}
 
 // The survey of the last chart, and the findings of each row before they were folded together.
 class Checker::Memory {
  public:
-    explicit Memory(const Chart& chart) : survey_(chart), byRow_(static_cast<std::size_t>(chart.height())) {
+    explicit Memory(const Chart& chart)
+        : survey_(chart), byRow_(static_cast<std::size_t>(chart.height())) {
         for (const ChartRule rule : kFrameRules) rule(survey_, frameFindings_);
         for (int row = 0; row < chart.height(); ++row) {
             checkRow(row);
-            report_.rows.push_back({chart.rowNumber(row), survey_.forms()[static_cast<std::size_t>(row)]});
+            report_.rows.push_back(
+                {chart.rowNumber(row), survey_.forms()[static_cast<std::size_t>(row)]});
         }
         assemble();
     }
@@ -77,8 +83,9 @@ class Checker::Memory {
             if (own.empty()) continue;
             std::vector<Finding> findings = own;
             foldWithinRow(findings);
-            const bool below = sameCauseAsBelow(survey_, row) ||
-                               (row > 0 && cutForEveryone(byRow_[static_cast<std::size_t>(row) - 1]));
+            const bool below =
+                sameCauseAsBelow(survey_, row) ||
+                (row > 0 && cutForEveryone(byRow_[static_cast<std::size_t>(row) - 1]));
             if (below) foldIntoRow(chart().rowNumber(row - 1), findings);
             std::move(findings.begin(), findings.end(), std::back_inserter(report_.findings));
         }

@@ -6,16 +6,18 @@
 namespace lacewright {
 namespace {
 
-bool isContinuity(const Finding& f) { return f.rule == "continuity" || f.rule == "cast-on"; }
+bool isContinuity(const Finding& f) {
+    return f.rule == "continuity" || f.rule == "cast-on";
+}
 
 bool failsForSizes(const Finding& f) {
     return !f.sizes.empty() && (isContinuity(f) || f.rule == "size-edge" || f.rule == "size-count");
 }
 
 bool concernsOnly(const Finding& inner, const Finding& outer) {
-    return outer.sizes.empty() || (!inner.sizes.empty() &&
-                                   std::includes(outer.sizes.begin(), outer.sizes.end(), inner.sizes.begin(),
-                                                 inner.sizes.end()));
+    return outer.sizes.empty() ||
+           (!inner.sizes.empty() && std::includes(outer.sizes.begin(), outer.sizes.end(),
+                                                  inner.sizes.begin(), inner.sizes.end()));
 }
 
 // Moves what `follows` under the first finding that `causes`.
@@ -34,14 +36,20 @@ void foldUnder(std::vector<Finding>& findings, Causes causes, Follows follows) {
 
 }  // namespace
 
-bool isCut(const Finding& f) { return f.severity == Severity::Fault && f.rule == "wide-stitch"; }
+bool isCut(const Finding& f) {
+    return f.severity == Severity::Fault && f.rule == "wide-stitch";
+}
 
 void foldWithinRow(std::vector<Finding>& findings) {
     foldUnder(
-        findings, [](const Finding& f) { return isContinuity(f) && f.severity == Severity::Fault && f.sizes.empty(); },
+        findings,
+        [](const Finding& f) {
+            return isContinuity(f) && f.severity == Severity::Fault && f.sizes.empty();
+        },
         [](const Finding& f, const Finding&) { return failsForSizes(f); });
     foldUnder(findings, isCut, [](const Finding& f, const Finding& cut) {
-        return f.severity == Severity::Fault && (isContinuity(f) || f.rule == "size-edge") && concernsOnly(f, cut);
+        return f.severity == Severity::Fault && (isContinuity(f) || f.rule == "size-edge") &&
+               concernsOnly(f, cut);
     });
 }
 
@@ -50,7 +58,8 @@ bool sameCauseAsBelow(const Survey& survey, int row) {
     const Fit* lower = survey.misfit(row - 1);
     const Fit* upper = survey.misfit(row);
     if (lower == nullptr || upper == nullptr) return false;
-    const AffineForm sum = (lower->required - lower->available) + (upper->required - upper->available);
+    const AffineForm sum =
+        (lower->required - lower->available) + (upper->required - upper->available);
     return sum == AffineForm();
 }
 

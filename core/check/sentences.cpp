@@ -7,7 +7,9 @@
 
 namespace lacewright {
 
-std::string stitchCount(std::int64_t count) { return counted(count, "stitch", "stitches"); }
+std::string stitchCount(std::int64_t count) {
+    return counted(count, "stitch", "stitches");
+}
 
 std::string timesText(std::int64_t times) {
     if (times == 1) return "once";
@@ -34,7 +36,8 @@ bool sameRepeats(const AffineForm& a, const AffineForm& b) {
 
 class Sentence {
  public:
-    Sentence(const MisfitPlace& place, const AffineForm& takes, const AffineForm& available, const Fit& fit)
+    Sentence(const MisfitPlace& place, const AffineForm& takes, const AffineForm& available,
+             const Fit& fit)
         : place_(place), fit_(fit) {
         const bool asDrawn = sameRepeats(takes, available);
         takes_ = asDrawn ? takes : fit.required;
@@ -44,9 +47,12 @@ class Sentence {
 
     std::string text() const {
         switch (fit_.kind) {
-            case FitKind::NotWhole: return notWhole();
-            case FitKind::TooFew: return tooFew();
-            default: return difference();
+            case FitKind::NotWhole:
+                return notWhole();
+            case FitKind::TooFew:
+                return tooFew();
+            default:
+                return difference();
         }
     }
 
@@ -68,7 +74,8 @@ class Sentence {
         const AffineForm rest = takes_ - available_;
         std::vector<std::string> parts;
         for (const auto& term : rest.terms()) {
-            parts.push_back(moreOrFewer(term.coefficient) + " in " + repeatWords(term.variable, "every"));
+            parts.push_back(moreOrFewer(term.coefficient) + " in " +
+                            repeatWords(term.variable, "every"));
         }
         if (rest.constant() != 0) {
             const bool edges = !parts.empty();
@@ -76,7 +83,8 @@ class Sentence {
         }
         if (rest == AffineForm()) parts.push_back("another number");
         std::string all = subject() + " takes " + listing(parts) + " than " + before();
-        if (rest.isConstant() && !takes_.isConstant()) all += ", however often the repeat is worked";
+        if (rest.isConstant() && !takes_.isConstant())
+            all += ", however often the repeat is worked";
         return all + ": " + examples() + ".";
     }
 
@@ -116,10 +124,11 @@ class Sentence {
     std::string available() const { return fit_.available.text(place_.variableName); }
 
     std::string notWhole() const {
-        std::string all = subject() + " works a repeat of " + stitchCount(width()) + ", but " + before(true) +
-                          " " + available();
+        std::string all = subject() + " works a repeat of " + stitchCount(width()) + ", but " +
+                          before(true) + " " + available();
         if (fit_.required.constant() != 0 && !fit_.required.terms().empty()) {
-            all += " of which " + std::to_string(std::abs(fit_.required.constant())) + " lie outside it";
+            all += " of which " + std::to_string(std::abs(fit_.required.constant())) +
+                   " lie outside it";
         }
         if (fit_.onlyWhen) {
             all += "; it fits only when " + place_.variableName(freeVariable()) + " leaves " +

@@ -19,9 +19,9 @@ std::string timesText(std::int64_t times);
 struct MisfitPlace {
     std::string row = "Row";  // "Row" or "Round"
     int number = 1;
-    bool castOn = false;      // it is measured against the cast-on, not against a row
-    NameOf repeatName;        // a repeat's name; empty for one without name
-    NameOf variableName;      // letter of a free count in formulas: "n"
+    bool castOn = false;  // it is measured against the cast-on, not against a row
+    NameOf repeatName;    // a repeat's name; empty for one without name
+    NameOf variableName;  // letter of a free count in formulas: "n"
 };
 
 // The general statement and the smallest counter-example in one sentence. `takes` and `available`

@@ -89,7 +89,8 @@ std::vector<int> Survey::refresh(const Chart& chart) {
         if (remeasure(row) || spread) continue;
         // The solved counts differ from here on, so every later measurement is stale.
         spread = true;
-        for (auto step = steps_.upper_bound(row); step != steps_.end(); ++step) due.insert(step->first);
+        for (auto step = steps_.upper_bound(row); step != steps_.end(); ++step)
+            due.insert(step->first);
     }
     return affected;
 }
@@ -121,6 +122,8 @@ bool Survey::anyMisfit() const {
                        [](const auto& step) { return !step.second.fit.fits(); });
 }
 
-Needle Survey::needleAtEnd() const { return needleBefore(height()); }
+Needle Survey::needleAtEnd() const {
+    return needleBefore(height());
+}
 
 }  // namespace lacewright

@@ -18,7 +18,9 @@ class PathTable {
  public:
     PathTable(const Chart& chart, const Size* size);
     const Path& path(int row) const { return bands_[bandOf_[static_cast<std::size_t>(row)]].path; }
-    const Reach& reach(int row) const { return bands_[bandOf_[static_cast<std::size_t>(row)]].reach; }
+    const Reach& reach(int row) const {
+        return bands_[bandOf_[static_cast<std::size_t>(row)]].reach;
+    }
     // Both rows are worked along the same path.
     bool sameBand(int row, int other) const {
         return bandOf_[static_cast<std::size_t>(row)] == bandOf_[static_cast<std::size_t>(other)];
@@ -40,8 +42,8 @@ struct SizeSurvey {
 };
 
 // Everything the rules look at: the chart and the counts of every row, over the whole width and for
-// each size. Rows are measured on a needle only where a row does not simply take what the row before
-// made, so most rows cost a comparison.
+// each size. Rows are measured on a needle only where a row does not simply take what the row
+// before made, so most rows cost a comparison.
 class Survey {
  public:
     explicit Survey(const Chart& chart);

@@ -69,8 +69,8 @@ class Needle {
     // from the row as written, its own counts free.
     void work(const RowForms& row, const Fit& fit);
 
-    // A count that the rows worked so far have used, even if no loop depended on it: it is free from
-    // now on unless it is solved.
+    // A count that the rows worked so far have used, even if no loop depended on it: it is free
+    // from now on unless it is solved.
     void meet(Variable variable);
 
     // Puts other loops on the needle without working a row: what a row that fits makes.

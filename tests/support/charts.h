@@ -70,11 +70,12 @@ inline Size& withSize(Chart& chart, const std::string& name, int start, int end,
 inline std::string drawing(const Chart& chart) {
     std::string all;
     for (const Repeat& r : chart.repeats) {
-        all += r.name + ": columns " + std::to_string(r.right) + ".." + std::to_string(r.left) + ", row indices " +
-               std::to_string(r.firstRow) + ".." + std::to_string(r.lastRow) + "\n";
+        all += r.name + ": columns " + std::to_string(r.right) + ".." + std::to_string(r.left) +
+               ", row indices " + std::to_string(r.firstRow) + ".." + std::to_string(r.lastRow) +
+               "\n";
         for (const auto& [row, jog] : r.jogs) {
-            all += "  jog on row index " + std::to_string(row) + ": " + std::to_string(jog.right) + ", " +
-                   std::to_string(jog.left) + "\n";
+            all += "  jog on row index " + std::to_string(row) + ": " + std::to_string(jog.right) +
+                   ", " + std::to_string(jog.left) + "\n";
         }
     }
     for (int row = chart.height() - 1; row >= 0; --row) {

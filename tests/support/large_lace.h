@@ -11,7 +11,7 @@ namespace lacewright::test {
 // of all cells not plain (13 of 24 on a patterned row).
 inline Chart largeLace(int width, int height) {
     constexpr std::array<const char*, 24> kMotif = {
-        "yo", "ssk", "k",  "yo",  "sk2p", "yo", "k", "k2tog", "yo", "k", "k", "k2tog",
+        "yo", "ssk", "k",  "yo",  "sk2p", "yo", "k", "k2tog", "yo", "k", "k",     "k2tog",
         "yo", "k",   "yo", "ssk", "k",    "k",  "k", "k",     "k",  "p", "k2tog", "k"};
     Chart chart = blankChart(width, height);
     std::vector<StitchIndex> motif;

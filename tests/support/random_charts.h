@@ -15,7 +15,9 @@ class RandomCharts {
     explicit RandomCharts(unsigned seed) : random_(seed) {}
 
     // Requires: low <= high.
-    int between(int low, int high) { return std::uniform_int_distribution<int>(low, high)(random_); }
+    int between(int low, int high) {
+        return std::uniform_int_distribution<int>(low, high)(random_);
+    }
     bool oneIn(int n) { return between(1, n) == 1; }
 
     Chart next() {
@@ -27,7 +29,8 @@ class RandomCharts {
         chart.rows = RowList(rows);
         if (oneIn(2)) spoil(chart);
         if (oneIn(5)) {
-            chart.repeats[0].jogs[between(0, chart.height() - 1)] = {between(-1, 1), between(-1, 1)};
+            chart.repeats[0].jogs[between(0, chart.height() - 1)] = {between(-1, 1),
+                                                                     between(-1, 1)};
             clampJogs(chart);
         }
         return chart;
@@ -42,7 +45,8 @@ class RandomCharts {
         const int seam = stacked ? chart.height() / 2 : top;
         chart.repeats.push_back({"A", right, left, 0, seam, {}, {}});
         if (stacked) {
-            chart.repeats.push_back({"B", between(1, 3), between(4, chart.width), seam + 1, top, {}, {}});
+            chart.repeats.push_back(
+                {"B", between(1, 3), between(4, chart.width), seam + 1, top, {}, {}});
         } else if (oneIn(3)) {
             const int second = between(left + 1, chart.width);
             chart.repeats.push_back({"B", second, between(second, chart.width), 0, top, {}, {}});
@@ -58,17 +62,25 @@ class RandomCharts {
             edges.push_back(repeat.left + 1);
         }
         edges.push_back(chart.width + 1);
-        for (std::size_t i = 0; i + 1 < edges.size(); ++i) decorate(cells, edges[i], edges[i + 1] - 1);
+        for (std::size_t i = 0; i + 1 < edges.size(); ++i)
+            decorate(cells, edges[i], edges[i + 1] - 1);
         return makeRow(std::move(cells), *chart.stitches);
     }
 
     // Balanced groups in the columns first..last.
     void decorate(std::vector<StitchIndex>& cells, int first, int last) {
         static const std::vector<std::vector<const char*>> kGroups = {
-            {"yo", "k2tog"}, {"ssk", "yo"},         {"yo", "s2kp", "yo"}, {"k2tog", "yo2", "ssk", "no-stitch"},
-            {"kfb", "k2tog", "no-stitch"}, {"k2tog", "k", "yo"}, {"yo", "k", "k", "ssk"}, {"p", "ktbl"}};
+            {"yo", "k2tog"},
+            {"ssk", "yo"},
+            {"yo", "s2kp", "yo"},
+            {"k2tog", "yo2", "ssk", "no-stitch"},
+            {"kfb", "k2tog", "no-stitch"},
+            {"k2tog", "k", "yo"},
+            {"yo", "k", "k", "ssk"},
+            {"p", "ktbl"}};
         for (int at = first; at <= last;) {
-            const auto& group = kGroups[static_cast<std::size_t>(between(0, static_cast<int>(kGroups.size()) - 1))];
+            const auto& group =
+                kGroups[static_cast<std::size_t>(between(0, static_cast<int>(kGroups.size()) - 1))];
             const int width = static_cast<int>(group.size());
             if (at + width - 1 > last || oneIn(2)) {
                 ++at;
@@ -80,12 +92,15 @@ class RandomCharts {
     }
 
     void spoil(Chart& chart) {
-        static const char* const kWrong[] = {"yo", "k2tog", "k", "s2kp", "no-stitch", "kfb", "yo2", "bo"};
+        static const char* const kWrong[] = {"yo",        "k2tog", "k",   "s2kp",
+                                             "no-stitch", "kfb",   "yo2", "bo"};
         for (int i = between(1, 3); i > 0; --i) {
             const int row = between(0, chart.height() - 1);
             auto cells = chart.row(row).cells();
-            cells[static_cast<std::size_t>(between(0, chart.width - 1))] = id(kWrong[between(0, 7)]);
-            chart.rows.replace(static_cast<std::size_t>(row), makeRow(std::move(cells), *chart.stitches));
+            cells[static_cast<std::size_t>(between(0, chart.width - 1))] =
+                id(kWrong[between(0, 7)]);
+            chart.rows.replace(static_cast<std::size_t>(row),
+                               makeRow(std::move(cells), *chart.stitches));
         }
     }
 
@@ -93,8 +108,8 @@ class RandomCharts {
         for (Repeat& repeat : chart.repeats) {
             std::erase_if(repeat.jogs, [&](const auto& jog) {
                 const Box box{repeat.right + jog.second.right, repeat.left + jog.second.left};
-                return !repeat.covers(jog.first) || box.right < 1 || box.left > chart.width || box.right > box.left ||
-                       chart.repeats.size() > 1;
+                return !repeat.covers(jog.first) || box.right < 1 || box.left > chart.width ||
+                       box.right > box.left || chart.repeats.size() > 1;
             });
         }
     }

@@ -25,14 +25,15 @@ void checkBalance(const Survey& survey, int row, std::vector<Finding>& findings)
         parts.push_back(change(net.constant()) + (parts.empty() ? "" : " outside"));
     }
     const auto one = [](Variable) { return std::int64_t{1}; };
-    Finding finding = note("balance", chart.rowNumber(row),
-                           rowName(chart, row) + " " + listing(parts) + ": " +
-                               std::to_string(forms.takes.at(one)) + " become " +
-                               std::to_string(forms.makes.at(one)) +
-                               (forms.takes.isConstant() ? "." : " with every repeat worked once."));
+    Finding finding = note(
+        "balance", chart.rowNumber(row),
+        rowName(chart, row) + " " + listing(parts) + ": " + std::to_string(forms.takes.at(one)) +
+            " become " + std::to_string(forms.makes.at(one)) +
+            (forms.takes.isConstant() ? "." : " with every repeat worked once."));
     finding.columns = companionsOn(chart, row).orphans;
     std::sort(finding.columns.begin(), finding.columns.end());
-    finding.columns.erase(std::unique(finding.columns.begin(), finding.columns.end()), finding.columns.end());
+    finding.columns.erase(std::unique(finding.columns.begin(), finding.columns.end()),
+                          finding.columns.end());
     findings.push_back(std::move(finding));
 }
 

@@ -4,18 +4,21 @@
 namespace lacewright {
 namespace {
 
-void checkOverlap(const Chart& chart, const Repeat& a, const Repeat& b, std::vector<Finding>& findings) {
+void checkOverlap(const Chart& chart, const Repeat& a, const Repeat& b,
+                  std::vector<Finding>& findings) {
     const int first = std::max(a.firstRow, b.firstRow);
     const int last = std::min(a.lastRow, b.lastRow);
     for (int row = first; row <= last; ++row) {
         const Box x = a.on(row);
         const Box y = b.on(row);
         if (x.left < y.right || y.left < x.right) continue;
-        Finding finding = note("repeat-box", chart.rowNumber(row),
-                               "Repeats " + a.name + " and " + b.name + " share columns in " +
-                                   rowName(chart, row) + "; a stitch can belong to one of them only.");
+        Finding finding =
+            note("repeat-box", chart.rowNumber(row),
+                 "Repeats " + a.name + " and " + b.name + " share columns in " +
+                     rowName(chart, row) + "; a stitch can belong to one of them only.");
         finding.severity = Severity::Fault;
-        for (int c = std::max(x.right, y.right); c <= std::min(x.left, y.left); ++c) finding.columns.push_back(c);
+        for (int c = std::max(x.right, y.right); c <= std::min(x.left, y.left); ++c)
+            finding.columns.push_back(c);
         findings.push_back(std::move(finding));
         return;  // one row tells it
     }
@@ -34,8 +37,8 @@ void checkBoxes(const Survey& survey, std::vector<Finding>& findings) {
             const Box box = repeat.on(row);
             if (box.right <= box.left && box.right >= 1 && box.left <= chart.width) continue;
             Finding finding = note("repeat-box", chart.rowNumber(row),
-                                   "The jog of repeat " + repeat.name + " on " + rowName(chart, row) +
-                                       " pushes its edge out of the chart.");
+                                   "The jog of repeat " + repeat.name + " on " +
+                                       rowName(chart, row) + " pushes its edge out of the chart.");
             finding.severity = Severity::Fault;
             findings.push_back(std::move(finding));
         }

@@ -37,7 +37,8 @@ std::string words(const Chart& chart, const AffineForm& form) {
         parts.push_back(change(term.coefficient) + " in every repeat" +
                         (index < chart.repeats.size() ? " of " + chart.repeats[index].name : ""));
     }
-    if (form.constant() != 0 || parts.empty()) parts.push_back(change(form.constant()) + (parts.empty() ? "" : " outside"));
+    if (form.constant() != 0 || parts.empty())
+        parts.push_back(change(form.constant()) + (parts.empty() ? "" : " outside"));
     return listing(parts);
 }
 
@@ -50,18 +51,20 @@ std::string growthByRepeats(const Survey& survey, const RowRepeat& rows, const A
     if (box.coefficient <= 0 || rest.constant() % box.coefficient != 0) return {};
     const std::int64_t by = rest.constant() / box.coefficient;
     return " Worked again it has " + counted(by > 0 ? by : -by, "repeat", "repeats") + " of " +
-           chart.repeats[static_cast<std::size_t>(box.variable)].name + (by > 0 ? " more" : " fewer") +
-           " each time.";
+           chart.repeats[static_cast<std::size_t>(box.variable)].name +
+           (by > 0 ? " more" : " fewer") + " each time.";
 }
 
 void checkSides(const Survey& survey, const RowRepeat& rows, std::vector<Finding>& findings) {
     const Chart& chart = survey.chart();
     const int count = rows.lastRow - rows.firstRow + 1;
-    if (chart.worked == Worked::InTheRound || chart.uncharted != Uncharted::None || count % 2 == 0) return;
-    findings.push_back(note("closing", chart.rowNumber(rows.firstRow),
-                            "An odd number of rows (" + std::to_string(count) +
-                                ") is worked again and again: every second time the right-side rows fall "
-                                "on the wrong side."));
+    if (chart.worked == Worked::InTheRound || chart.uncharted != Uncharted::None || count % 2 == 0)
+        return;
+    findings.push_back(
+        note("closing", chart.rowNumber(rows.firstRow),
+             "An odd number of rows (" + std::to_string(count) +
+                 ") is worked again and again: every second time the right-side rows fall "
+                 "on the wrong side."));
 }
 
 }  // namespace
@@ -84,14 +87,17 @@ void checkClosing(const Survey& survey, std::vector<Finding>& findings) {
     if (chart.rowRepeat) checkSides(survey, rows, findings);
     const std::string first = std::to_string(chart.rowNumber(rows.firstRow));
     const std::string expected =
-        rows.grows == 0 ? "" : " (the chart declares " + std::to_string(rows.grows > 0 ? rows.grows : -rows.grows) +
-                                   (rows.grows > 0 ? " more" : " fewer") + " each time)";
+        rows.grows == 0
+            ? ""
+            : " (the chart declares " + std::to_string(rows.grows > 0 ? rows.grows : -rows.grows) +
+                  (rows.grows > 0 ? " more" : " fewer") + " each time)";
     const AffineForm rest = difference(survey, rows);
     if (rest != AffineForm(rows.grows)) {
-        Finding finding = note("closing", chart.rowNumber(rows.lastRow),
-                               lead(chart, rows) + words(chart, rest) + " than row " + first + " takes" + expected +
-                                   ", so the rows cannot be worked again as drawn." +
-                                   growthByRepeats(survey, rows, rest));
+        Finding finding =
+            note("closing", chart.rowNumber(rows.lastRow),
+                 lead(chart, rows) + words(chart, rest) + " than row " + first + " takes" +
+                     expected + ", so the rows cannot be worked again as drawn." +
+                     growthByRepeats(survey, rows, rest));
         finding.severity = severity;
         findings.push_back(std::move(finding));
         return;
@@ -102,8 +108,9 @@ void checkClosing(const Survey& survey, std::vector<Finding>& findings) {
     }
     for (auto& [by, sizes] : off) {
         Finding finding = note("closing", chart.rowNumber(rows.lastRow),
-                               (sizes.size() == 1 ? "Size " : "Sizes ") + listing(sizes) + ": " + lead(chart, rows) +
-                                   words(chart, AffineForm(by)) + " than row " + first + " takes" + expected + ".");
+                               (sizes.size() == 1 ? "Size " : "Sizes ") + listing(sizes) + ": " +
+                                   lead(chart, rows) + words(chart, AffineForm(by)) + " than row " +
+                                   first + " takes" + expected + ".");
         finding.severity = severity;
         finding.sizes = std::move(sizes);
         findings.push_back(std::move(finding));

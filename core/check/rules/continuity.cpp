@@ -13,8 +13,9 @@ void checkContinuity(const Survey& survey, int row, std::vector<Finding>& findin
         // It fits, but only from so many repeats on: worth knowing.
         for (const auto& [variable, least] : fit->raised) {
             findings.push_back(note("continuity", chart.rowNumber(row),
-                                    rowName(chart, row) + " needs " + variableName(chart, variable) +
-                                        " to be at least " + std::to_string(least) + "."));
+                                    rowName(chart, row) + " needs " +
+                                        variableName(chart, variable) + " to be at least " +
+                                        std::to_string(least) + "."));
         }
         return;
     }

@@ -19,7 +19,6 @@ int firstWorked(const Chart& chart, int row, int from, int to) {
     return column;
 }
 
-
 void addEdges(const Chart& chart, int row, const Reach& reach, const std::string& size,
               std::map<std::vector<int>, std::vector<std::string>>& found) {
     if (reach.start > reach.end) return;
@@ -40,7 +39,8 @@ void checkEdgeYarnOvers(const Survey& survey, int row, std::vector<Finding>& fin
     const RowTraits& traits = chart.row(row).traits();
     if (!traits.hasYarnOver) return;
     const std::string where = rowName(chart, row);
-    const auto warn = [&](std::vector<int> columns, std::vector<std::string> sizes, const std::string& what) {
+    const auto warn = [&](std::vector<int> columns, std::vector<std::string> sizes,
+                          const std::string& what) {
         Finding finding = note("edge-yarn-over", chart.rowNumber(row),
                                where + ", " + columnWords(columns) + ": " + what);
         finding.severity = Severity::Warning;
@@ -53,11 +53,13 @@ void checkEdgeYarnOvers(const Survey& survey, int row, std::vector<Finding>& fin
         if (survey.sizes().empty()) addEdges(chart, row, {1, chart.width}, "", found);
         for (const SizeSurvey& s : survey.sizes()) {
             const Reach& reach = s.paths.reach(row);
-            addEdges(chart, row, {std::max(reach.start, 1), std::min(reach.end, chart.width)}, s.size.name, found);
+            addEdges(chart, row, {std::max(reach.start, 1), std::min(reach.end, chart.width)},
+                     s.size.name, found);
         }
         for (auto& [columns, sizes] : found) {
             if (survey.sizes().empty()) sizes.clear();
-            warn(columns, sizes, "a yarn over at the very edge has no stitch outside it to hold it.");
+            warn(columns, sizes,
+                 "a yarn over at the very edge has no stitch outside it to hold it.");
         }
     }
     if (!traits.hasBindOff) return;

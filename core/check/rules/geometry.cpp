@@ -4,7 +4,8 @@
 namespace lacewright {
 namespace {
 
-Finding fault(const Survey& survey, int row, const char* rule, std::vector<int> columns, const std::string& what) {
+Finding fault(const Survey& survey, int row, const char* rule, std::vector<int> columns,
+              const std::string& what) {
     Finding finding;
     finding.rule = rule;
     finding.severity = Severity::Fault;
@@ -23,7 +24,8 @@ std::vector<int> cutAt(const Chart& chart, int row, int right) {
     const StitchIndex stitch = cells.at(owner);
     if (stitch == kCovered) return {};
     std::vector<int> columns;
-    for (int c = owner; c < owner + (*chart.stitches)[stitch].span && c <= chart.width; ++c) columns.push_back(c);
+    for (int c = owner; c < owner + (*chart.stitches)[stitch].span && c <= chart.width; ++c)
+        columns.push_back(c);
     return columns;
 }
 
@@ -40,12 +42,16 @@ void checkBroken(const Survey& survey, int row, std::vector<Finding>& findings) 
         }
         const int span = (*chart.stitches)[stitch].span;
         int found = 1;
-        while (found < span && column + found <= cells.width() && cells.at(column + found) == kCovered) ++found;
+        while (found < span && column + found <= cells.width() &&
+               cells.at(column + found) == kCovered)
+            ++found;
         if (found < span) {
             const bool outside = column + span - 1 > cells.width();
-            findings.push_back(fault(survey, row, "wide-stitch", {column},
-                                     "\"" + (*chart.stitches)[stitch].name + "\" spans " + std::to_string(span) +
-                                         " cells but " + (outside ? "reaches outside the chart." : "another stitch stands in them.")));
+            findings.push_back(fault(
+                survey, row, "wide-stitch", {column},
+                "\"" + (*chart.stitches)[stitch].name + "\" spans " + std::to_string(span) +
+                    " cells but " +
+                    (outside ? "reaches outside the chart." : "another stitch stands in them.")));
         }
         column += found;
     }
@@ -56,7 +62,8 @@ void checkUnknown(const Survey& survey, int row, std::vector<Finding>& findings)
     std::map<StitchIndex, std::vector<int>> unknown;
     for (int column = 1; column <= chart.width; ++column) {
         const StitchIndex stitch = chart.row(row).at(column);
-        if (stitch != kCovered && (*chart.stitches)[stitch].kind == StitchKind::Unknown) unknown[stitch].push_back(column);
+        if (stitch != kCovered && (*chart.stitches)[stitch].kind == StitchKind::Unknown)
+            unknown[stitch].push_back(column);
     }
     for (auto& [stitch, columns] : unknown) {
         findings.push_back(fault(survey, row, "unknown-stitch", std::move(columns),
@@ -85,8 +92,9 @@ void checkCuts(const Survey& survey, int row, std::vector<Finding>& findings) {
             for (const int right : {atStart ? segment.first - 1 : 0, atEnd ? segment.last : 0}) {
                 auto cut = cutAt(chart, row, right);
                 if (cut.empty()) continue;
-                Finding finding = fault(survey, row, "wide-stitch", std::move(cut),
-                                        "the edge of size " + s.size.name + " cuts through the stitch.");
+                Finding finding =
+                    fault(survey, row, "wide-stitch", std::move(cut),
+                          "the edge of size " + s.size.name + " cuts through the stitch.");
                 finding.sizes = {s.size.name};
                 findings.push_back(std::move(finding));
             }

@@ -4,8 +4,8 @@
 namespace lacewright {
 namespace {
 
-// Loops right of the right edge of each box: what the row takes of them and makes of them. Passes of
-// boxes further right count as their variables.
+// Loops right of the right edge of each box: what the row takes of them and makes of them. Passes
+// of boxes further right count as their variables.
 struct Boundary {
     int repeat = 0;
     int column = 1;  // of the box's right edge
@@ -16,7 +16,8 @@ std::vector<Boundary> boundariesOf(const Row& row, const Path& path) {
     std::vector<Boundary> boundaries;
     Path before;
     for (const Segment& segment : path) {
-        if (segment.isBox()) boundaries.push_back({segment.repeat, segment.first, formsOf(row, before)});
+        if (segment.isBox())
+            boundaries.push_back({segment.repeat, segment.first, formsOf(row, before)});
         before.push_back(segment);
     }
     return boundaries;
@@ -30,7 +31,9 @@ void checkMarkers(const Survey& survey, int row, std::vector<Finding>& findings)
     if (row == 0 || chart.repeats.empty()) return;
     const Path& path = survey.whole().path(row);
     const Path& below = survey.whole().path(row - 1);
-    if (&path == &below && !chart.row(row).traits().hasShaping && !chart.row(row - 1).traits().hasShaping) return;
+    if (&path == &below && !chart.row(row).traits().hasShaping &&
+        !chart.row(row - 1).traits().hasShaping)
+        return;
     if (survey.misfit(row) != nullptr) return;
     const auto lower = boundariesOf(chart.row(row - 1), below);
     for (const Boundary& now : boundariesOf(chart.row(row), path)) {

@@ -44,16 +44,19 @@ void checkTimes(const Survey& survey, const SizeSurvey& s, std::vector<Finding>&
                                        ", but the chart has no repeat of that name."));
     }
     const int most = chart.width;
-    if (s.size.reach.start > s.size.reach.end || s.size.reach.start < 1 || s.size.reach.end > most) {
+    if (s.size.reach.start > s.size.reach.end || s.size.reach.start < 1 ||
+        s.size.reach.end > most) {
         findings.push_back(forSize(s, "size-reach", Severity::Fault,
                                    "Size " + s.size.name + " begins at column " +
                                        std::to_string(s.size.reach.start) + " and ends at column " +
-                                       std::to_string(s.size.reach.end) + " of " + std::to_string(most) + "."));
+                                       std::to_string(s.size.reach.end) + " of " +
+                                       std::to_string(most) + "."));
     }
 }
 
 // Row 1 of a size takes `count` stitches, but `wanted` are expected: which times would do?
-void explainExpected(const Survey& survey, const SizeSurvey& s, std::int64_t count, Finding& finding) {
+void explainExpected(const Survey& survey, const SizeSurvey& s, std::int64_t count,
+                     Finding& finding) {
     const Chart& chart = survey.chart();
     const std::int64_t wanted = *s.size.stitches;
     std::vector<std::string> ways;
@@ -72,10 +75,12 @@ void explainExpected(const Survey& survey, const SizeSurvey& s, std::int64_t cou
         const std::int64_t times = now + (wanted - count) / each;
         if ((wanted - count) % each != 0 || times < 0 || times > kMaxTimes) continue;
         const std::string& name = chart.repeats[index].name;
-        ways.push_back("working repeat " + name + " " + timesText(times) + " gives " + std::to_string(wanted));
-        finding.mends.push_back({"Work repeat " + name + " " + timesText(times) + " in size " + s.size.name,
-                                 "then row 1 takes " + stitchCount(wanted),
-                                 {ChangeTimes{s.size.name, name, static_cast<int>(times)}}});
+        ways.push_back("working repeat " + name + " " + timesText(times) + " gives " +
+                       std::to_string(wanted));
+        finding.mends.push_back(
+            {"Work repeat " + name + " " + timesText(times) + " in size " + s.size.name,
+             "then row 1 takes " + stitchCount(wanted),
+             {ChangeTimes{s.size.name, name, static_cast<int>(times)}}});
     }
     if (!ways.empty()) {
         finding.message += "; " + ways.front() + ".";
@@ -89,7 +94,8 @@ void explainExpected(const Survey& survey, const SizeSurvey& s, std::int64_t cou
     } else {
         finding.message += ".";
     }
-    finding.mends.push_back({"Expect " + stitchCount(count) + " in size " + s.size.name, "what row 1 takes as drawn",
+    finding.mends.push_back({"Expect " + stitchCount(count) + " in size " + s.size.name,
+                             "what row 1 takes as drawn",
                              {ChangeExpected{s.size.name, static_cast<int>(count)}}});
 }
 
@@ -99,9 +105,10 @@ void checkCastOn(const Survey& survey, const SizeSurvey& s, std::vector<Finding>
     const std::int64_t count = s.counts[0].takes;
     if (s.size.stitches) {
         if (count == *s.size.stitches) return;
-        Finding finding = forSize(s, "size-count", Severity::Fault,
-                                  "Size " + s.size.name + ": row 1 takes " + stitchCount(count) + ", but " +
-                                      std::to_string(*s.size.stitches) + " are expected");
+        Finding finding =
+            forSize(s, "size-count", Severity::Fault,
+                    "Size " + s.size.name + ": row 1 takes " + stitchCount(count) + ", but " +
+                        std::to_string(*s.size.stitches) + " are expected");
         finding.row = chart.rowNumber(0);
         explainExpected(survey, s, count, finding);
         findings.push_back(std::move(finding));
@@ -111,10 +118,11 @@ void checkCastOn(const Survey& survey, const SizeSurvey& s, std::vector<Finding>
     const CastOn& castOn = *chart.castOn;
     const std::int64_t over = count - castOn.plus;
     if (over > 0 && over % castOn.multiple == 0) return;
-    Finding finding = forSize(s, "size-count", Severity::Fault,
-                              "Size " + s.size.name + ": row 1 takes " + stitchCount(count) +
-                                  ", which is not a multiple of " + std::to_string(castOn.multiple) +
-                                  (castOn.plus != 0 ? " plus " + std::to_string(castOn.plus) : "") + ".");
+    Finding finding =
+        forSize(s, "size-count", Severity::Fault,
+                "Size " + s.size.name + ": row 1 takes " + stitchCount(count) +
+                    ", which is not a multiple of " + std::to_string(castOn.multiple) +
+                    (castOn.plus != 0 ? " plus " + std::to_string(castOn.plus) : "") + ".");
     finding.row = chart.rowNumber(0);
     findings.push_back(std::move(finding));
 }

@@ -39,10 +39,11 @@ struct Parting {
 
 // A stitch that the size substitutes is no longer drawn there, so nothing is parted from it.
 bool substituted(const SizeSurvey& s, int row, Edge edge, const CompanionPair& pair) {
-    return std::any_of(s.size.substitutions.begin(), s.size.substitutions.end(), [&](const Substitution& sub) {
-        return sub.row == row && sub.edge == edge &&
-               (sub.column == pair.increase || sub.column == pair.decrease);
-    });
+    return std::any_of(s.size.substitutions.begin(), s.size.substitutions.end(),
+                       [&](const Substitution& sub) {
+                           return sub.row == row && sub.edge == edge &&
+                                  (sub.column == pair.increase || sub.column == pair.decrease);
+                       });
 }
 
 std::vector<Parting> partingsOf(const Chart& chart, const SizeSurvey& s, int row) {
@@ -52,7 +53,8 @@ std::vector<Parting> partingsOf(const Chart& chart, const SizeSurvey& s, int row
                                               std::tuple(Edge::End, reach.end, reach.end)}) {
         Parting parting{edge, column, partedAt(chart, row, right)};
         const Edge side = edge;
-        std::erase_if(parting.pairs, [&](const CompanionPair& p) { return substituted(s, row, side, p); });
+        std::erase_if(parting.pairs,
+                      [&](const CompanionPair& p) { return substituted(s, row, side, p); });
         if (!parting.pairs.empty()) partings.push_back(std::move(parting));
     }
     return partings;
@@ -73,7 +75,8 @@ std::string countWords(const Survey& survey, int row, const std::vector<const Si
     const auto r = static_cast<std::size_t>(row);
     const std::int64_t by = difference(*sizes.front(), row);
     const std::string name = lowerAscii(rowName(chart, row));
-    const std::string below = name.substr(0, name.find(' ') + 1) + std::to_string(chart.rowNumber(row) - 1);
+    const std::string below =
+        name.substr(0, name.find(' ') + 1) + std::to_string(chart.rowNumber(row) - 1);
     std::vector<std::string> numbers;
     numbers.reserve(sizes.size());
     for (const SizeSurvey* s : sizes) {
@@ -81,8 +84,8 @@ std::string countWords(const Survey& survey, int row, const std::vector<const Si
                           std::to_string(s->counts[r - 1].makes) +
                           (sizes.size() > 1 ? " (" + s->size.name + ")" : ""));
     }
-    return name + " takes " + std::to_string(std::abs(by)) + (by > 0 ? " more" : " fewer") + " than " + below +
-           " leaves: " + join(numbers, ", ");
+    return name + " takes " + std::to_string(std::abs(by)) + (by > 0 ? " more" : " fewer") +
+           " than " + below + " leaves: " + join(numbers, ", ");
 }
 
 Finding sizeFinding(const Survey& survey, int row, const char* rule, Severity severity,
@@ -97,22 +100,26 @@ Finding sizeFinding(const Survey& survey, int row, const char* rule, Severity se
 
 Finding partingFinding(const Survey& survey, int row, const Parting& parting, bool miscounts,
                        const std::vector<const SizeSurvey*>& sizes) {
-    Finding finding = sizeFinding(survey, row, "size-edge", miscounts ? Severity::Fault : Severity::Warning, sizes);
+    Finding finding = sizeFinding(survey, row, "size-edge",
+                                  miscounts ? Severity::Fault : Severity::Warning, sizes);
     std::vector<std::string> pairs;
     for (const CompanionPair& pair : parting.pairs) {
         const bool outside = parting.edge == Edge::Start ? pair.increase < parting.column
                                                          : pair.increase > parting.column;
         const std::string increase = "the increase in column " + std::to_string(pair.increase);
         const std::string decrease = "the decrease in column " + std::to_string(pair.decrease);
-        pairs.push_back(outside ? decrease + " without " + increase : increase + " without " + decrease);
+        pairs.push_back(outside ? decrease + " without " + increase
+                                : increase + " without " + decrease);
         finding.columns.push_back(outside ? pair.decrease : pair.increase);
     }
     std::sort(finding.columns.begin(), finding.columns.end());
-    finding.columns.erase(std::unique(finding.columns.begin(), finding.columns.end()), finding.columns.end());
-    finding.message = sizeWords(finding.sizes) + ", which " +
-                      (parting.edge == Edge::Start ? (finding.sizes.size() == 1 ? "begins" : "begin")
-                                                   : (finding.sizes.size() == 1 ? "ends" : "end")) +
-                      " at column " + std::to_string(parting.column) + ", would work " + listing(pairs);
+    finding.columns.erase(std::unique(finding.columns.begin(), finding.columns.end()),
+                          finding.columns.end());
+    finding.message =
+        sizeWords(finding.sizes) + ", which " +
+        (parting.edge == Edge::Start ? (finding.sizes.size() == 1 ? "begins" : "begin")
+                                     : (finding.sizes.size() == 1 ? "ends" : "end")) +
+        " at column " + std::to_string(parting.column) + ", would work " + listing(pairs);
     if (miscounts) {
         finding.message += ": " + countWords(survey, row, sizes);
     } else {
@@ -141,7 +148,8 @@ void checkSizeRows(const Survey& survey, int row, std::vector<Finding>& findings
         if (by != 0 && parted.empty()) miscounts[by].push_back(&s);
     }
     for (const auto& [key, entry] : partings) {
-        findings.push_back(partingFinding(survey, row, entry.first, std::get<bool>(key), entry.second));
+        findings.push_back(
+            partingFinding(survey, row, entry.first, std::get<bool>(key), entry.second));
     }
     for (const auto& [by, sizes] : miscounts) {
         Finding finding = sizeFinding(survey, row, "continuity", Severity::Fault, sizes);

@@ -7,7 +7,8 @@
 namespace lacewright {
 
 std::string rowName(const Chart& chart, int row) {
-    return (chart.worked == Worked::InTheRound ? "Round " : "Row ") + std::to_string(chart.rowNumber(row));
+    return (chart.worked == Worked::InTheRound ? "Round " : "Row ") +
+           std::to_string(chart.rowNumber(row));
 }
 
 std::string variableName(const Chart& chart, Variable variable) {
@@ -49,9 +50,11 @@ std::vector<int> columnsOfDifference(const Survey& survey, int row, const Fit& f
     const AffineForm rest = fit.required - fit.available;
     std::vector<int> columns;
     for (const Segment& segment : survey.whole().path(row)) {
-        const bool guilty = segment.isBox() ? rest.coefficient(segment.repeat) != 0 : rest.constant() != 0;
+        const bool guilty =
+            segment.isBox() ? rest.coefficient(segment.repeat) != 0 : rest.constant() != 0;
         if (!guilty) continue;
-        for (int column = segment.first; column <= segment.last; ++column) columns.push_back(column);
+        for (int column = segment.first; column <= segment.last; ++column)
+            columns.push_back(column);
     }
     return columns;
 }

@@ -19,8 +19,8 @@ std::string columnWords(const std::vector<int>& columns);
 
 Finding note(const std::string& rule, int rowNumber, std::string message);
 
-// The columns a misfit speaks of: the box whose coefficient differs, and the edges when the constant
-// does; empty for the whole row.
+// The columns a misfit speaks of: the box whose coefficient differs, and the edges when the
+// constant does; empty for the whole row.
 std::vector<int> columnsOfDifference(const Survey& survey, int row, const Fit& fit);
 
 }  // namespace lacewright

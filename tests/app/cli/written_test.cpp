@@ -33,11 +33,12 @@ std::string verdictWord(const std::string& text, const std::string& key) {
     return word;
 }
 
-// The patterns of public-domain handbooks in tests/data/handbook, whose verdicts two checkers outside
-// this project worked out; title, author and year stand in each file.
+// The patterns of public-domain handbooks in tests/data/handbook, whose verdicts two checkers
+// outside this project worked out; title, author and year stand in each file.
 TEST_F(WrittenRowsVerb, GivesTheVerdictsOnPublishedPatternsAsJson) {
     int sturdy = 0;
-    for (const auto& entry : std::filesystem::directory_iterator(LACEWRIGHT_SOURCE_DIR "/tests/data/handbook")) {
+    for (const auto& entry :
+         std::filesystem::directory_iterator(LACEWRIGHT_SOURCE_DIR "/tests/data/handbook")) {
         const std::string path = entry.path().string();
         const std::string text = readFile(path).value();
         const Ran ran = run({"check", "--json", path});
@@ -53,8 +54,9 @@ TEST_F(WrittenRowsVerb, GivesTheVerdictsOnPublishedPatternsAsJson) {
         }
         if (const std::string fault = verdictWord(text, "first_fault"); fault != "-") {
             const auto& findings = report.at("findings");
-            const auto first = std::find_if(findings.begin(), findings.end(),
-                                            [](const json& f) { return f.at("severity") == "fault"; });
+            const auto first = std::find_if(findings.begin(), findings.end(), [](const json& f) {
+                return f.at("severity") == "fault";
+            });
             ASSERT_NE(first, findings.end()) << path;
             EXPECT_EQ(first->at("row"), std::stoi(fault)) << path;
         }
@@ -63,11 +65,14 @@ TEST_F(WrittenRowsVerb, GivesTheVerdictsOnPublishedPatternsAsJson) {
 }
 
 TEST_F(WrittenRowsVerb, TellsAMisfitInPlainNumbers) {
-    const std::string file = save("Cast on: multiple of 6 plus 2\n\nRow 1 (RS): k1, *k4, k2tog; rep from * to last st, k1\n"
-                                  "Row 2: k1, *k6; rep from * to last st, k1\n");
+    const std::string file = save(
+        "Cast on: multiple of 6 plus 2\n\nRow 1 (RS): k1, *k4, k2tog; rep from * to last st, k1\n"
+        "Row 2: k1, *k6; rep from * to last st, k1\n");
     const Ran ran = run({"check", file});
     EXPECT_EQ(ran.code, kFound);
-    EXPECT_THAT(ran.out, HasSubstr("Row 2: fault: Row 2 works a repeat of 6 stitches, but row 1 leaves 5n + 2"));
+    EXPECT_THAT(
+        ran.out,
+        HasSubstr("Row 2: fault: Row 2 works a repeat of 6 stitches, but row 1 leaves 5n + 2"));
 }
 
 TEST_F(WrittenRowsVerb, TellsEveryReadingErrorWithItsPlace) {

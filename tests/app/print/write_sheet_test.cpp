@@ -50,7 +50,9 @@ TEST(WritePdf, EveryLabelIsTextAndThePageIsAsLargeAsThePaper) {
         for (const ItemGroup& group : page.groups) {
             for (const Item& item : group.items) {
                 const auto* label = std::get_if<Text>(&item);
-                if (label != nullptr) { EXPECT_THAT(text, HasSubstr(label->text)); }
+                if (label != nullptr) {
+                    EXPECT_THAT(text, HasSubstr(label->text));
+                }
             }
         }
     }

@@ -27,7 +27,8 @@ Finding only(const Report& report, Severity severity) {
 
 // A feather pattern: edge stitch, a repeat of 6 in columns 2..7, edge stitch.
 Chart feather() {
-    Chart chart = chartOf({"k k*6 k", "k yo k k2tog ssk k yo k", "k k*6 k", "k k yo k2tog ssk yo k k"});
+    Chart chart =
+        chartOf({"k k*6 k", "k yo k k2tog ssk k yo k", "k k*6 k", "k k yo k2tog ssk yo k k"});
     return withRepeat(chart, "A", 2, 7);
 }
 
@@ -47,9 +48,10 @@ TEST(Check, TellsADriftInPlainNumbers) {
     const Finding fault = only(check(chart), Severity::Fault);
     EXPECT_EQ(fault.rule, "continuity");
     EXPECT_EQ(fault.row, 2);
-    EXPECT_EQ(fault.message,
-              "Row 2 takes 1 fewer in every repeat of A than row 1 leaves: 7 against 8 with one repeat, "
-              "12 against 14 with two.");
+    EXPECT_EQ(
+        fault.message,
+        "Row 2 takes 1 fewer in every repeat of A than row 1 leaves: 7 against 8 with one repeat, "
+        "12 against 14 with two.");
     EXPECT_THAT(fault.columns, ElementsAre(2, 3, 4, 5, 6, 7));
 }
 
@@ -58,7 +60,8 @@ TEST(Check, TellsEdgesThatAreOff) {
     withRepeat(chart, "A", 2, 7);
     const Finding fault = only(check(chart), Severity::Fault);
     EXPECT_EQ(fault.message,
-              "Row 2 takes 1 more than row 1 leaves, however often the repeat is worked: 9 against 8 with one "
+              "Row 2 takes 1 more than row 1 leaves, however often the repeat is worked: 9 against "
+              "8 with one "
               "repeat, 15 against 14 with two.");
     EXPECT_THAT(fault.columns, ElementsAre(1, 8));
 }
@@ -103,7 +106,8 @@ TEST(Check, HoldsRowOneAgainstTheCastOn) {
     EXPECT_TRUE(check(chart).knittable);
     chart.castOn = CastOn{0, 21};
     EXPECT_EQ(only(check(chart), Severity::Fault).message,
-              "Row 1 works a repeat of 6 stitches, but the cast-on gives 21 of which 2 lie outside it, 1 is "
+              "Row 1 works a repeat of 6 stitches, but the cast-on gives 21 of which 2 lie outside "
+              "it, 1 is "
               "left over.");
 }
 
@@ -151,7 +155,8 @@ TEST(Check, AJogThatKeepsTheCountsIsNoFault) {
     const Finding marker = only(report, Severity::Note);
     EXPECT_EQ(marker.rule, "marker");
     EXPECT_EQ(marker.message,
-              "Row 2: the marker before repeat A moves 1 stitch to the left as seen from the right side.");
+              "Row 2: the marker before repeat A moves 1 stitch to the left as seen from the right "
+              "side.");
     chart.repeats[0].jogs[1] = {1, 0};  // the left edge stays: the box is one stitch narrower
     EXPECT_FALSE(check(chart).knittable);
 }
@@ -165,11 +170,13 @@ TEST(Check, EachSizeFollowsItsOwnPath) {
     EXPECT_EQ(fault.rule, "size-count");
     EXPECT_THAT(fault.sizes, ElementsAre("M"));
     EXPECT_EQ(fault.message,
-              "Size M: row 1 takes 32 stitches, but 33 are expected; the nearest counts its repeat can give are "
+              "Size M: row 1 takes 32 stitches, but 33 are expected; the nearest counts its repeat "
+              "can give are "
               "32 and 38.");
     chart.sizes[1].stitches = 38;
-    EXPECT_EQ(only(check(chart), Severity::Fault).message,
-              "Size M: row 1 takes 32 stitches, but 38 are expected; working repeat A 6 times gives 38.");
+    EXPECT_EQ(
+        only(check(chart), Severity::Fault).message,
+        "Size M: row 1 takes 32 stitches, but 38 are expected; working repeat A 6 times gives 38.");
     ASSERT_EQ(only(check(chart), Severity::Fault).mends.size(), 1U);
 }
 
@@ -186,7 +193,8 @@ TEST(Check, AnEdgeThatPartsCompanionsNamesThePair) {
     EXPECT_EQ(faults[0].row, 2);
     EXPECT_THAT(faults[0].sizes, ElementsAre("S"));
     EXPECT_EQ(faults[0].message,
-              "Size S, which begins at column 3, would work the decrease in column 4 without the increase in "
+              "Size S, which begins at column 3, would work the decrease in column 4 without the "
+              "increase in "
               "column 2: row 2 takes 1 more than row 1 leaves: 19 against 18.");
 }
 

@@ -24,7 +24,8 @@ Chart randomChart(std::mt19937& random) {
     withRepeat(chart, "A", right, right + between(1, 3));
     if (between(0, 1) == 0) {
         chart.repeats[0].lastRow = chart.height() / 2;
-        chart.repeats.push_back({"B", 2, 2 + between(1, 4), chart.height() / 2 + 1, chart.height() - 1, {}, {}});
+        chart.repeats.push_back(
+            {"B", 2, 2 + between(1, 4), chart.height() / 2 + 1, chart.height() - 1, {}, {}});
     }
     if (between(0, 1) == 0) chart.repeats[0].jogs[1] = {1, 1};
     withSize(chart, "S", 1, chart.width, 2);
@@ -39,7 +40,8 @@ TEST(Checker, AgreesWithACheckFromScratchAfterEveryEdit) {
     const auto between = [&random](int low, int high) {
         return std::uniform_int_distribution<int>(low, high)(random);
     };
-    const char* const kStitches[] = {"k", "p", "yo", "k2tog", "ssk", "s2kp", "yo2", "no-stitch", "c11r", "kfb", "bo"};
+    const char* const kStitches[] = {"k",   "p",         "yo",   "k2tog", "ssk", "s2kp",
+                                     "yo2", "no-stitch", "c11r", "kfb",   "bo"};
     for (int round = 0; round < 12; ++round) {
         Chart chart = randomChart(random);
         Checker checker;
@@ -48,20 +50,23 @@ TEST(Checker, AgreesWithACheckFromScratchAfterEveryEdit) {
             past.push_back(chart);
             const int row = between(0, chart.height() - 1);
             if (between(0, 9) == 0) {
-                chart = past[static_cast<std::size_t>(between(0, static_cast<int>(past.size()) - 1))];  // undo
+                chart = past[static_cast<std::size_t>(
+                    between(0, static_cast<int>(past.size()) - 1))];  // undo
             } else if (between(0, 19) == 0) {
                 if (auto edited = insertRows(chart, row, 1)) chart = *edited;
             } else {
                 const char* id = kStitches[between(0, 10)];
-                if (auto edited = drawStitch(chart, row, between(1, chart.width), *chart.stitches->find(id))) {
+                if (auto edited = drawStitch(chart, row, between(1, chart.width),
+                                             *chart.stitches->find(id))) {
                     chart = *edited;
                 }
             }
             const Report& remembered = checker.update(chart);
             const Report fresh = check(chart);
-            ASSERT_EQ(remembered, fresh) << "round " << round << " step " << step << "\nremembered:\n"
-                                         << describe(remembered) << "fresh:\n"
-                                         << describe(fresh);
+            ASSERT_EQ(remembered, fresh)
+                << "round " << round << " step " << step << "\nremembered:\n"
+                << describe(remembered) << "fresh:\n"
+                << describe(fresh);
         }
     }
 }

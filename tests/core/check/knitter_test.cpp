@@ -15,7 +15,6 @@ namespace {
 
 using namespace lacewright::test;
 
-
 // The loops on a needle, nearest the tip first.
 struct Needle {
     std::vector<int> loops;
@@ -52,7 +51,8 @@ std::size_t needed(const Chart& chart, const std::vector<int>& times) {
 }
 
 // Rows from..to with the given times, starting with what `needle` holds; which row fails, or -1.
-int firstFailure(const Chart& chart, int from, int to, const std::vector<int>& times, Needle& needle) {
+int firstFailure(const Chart& chart, int from, int to, const std::vector<int>& times,
+                 Needle& needle) {
     for (int row = from; row <= to; ++row) {
         if (!knitRow(chart, row, times, needle)) return row;
     }
@@ -84,10 +84,12 @@ bool knitsForOneToSix(const Chart& chart, const Report& report, std::string& fai
     int least = 1;
     for (const Finding& f : report.findings) {
         const auto at = f.message.find("to be at least ");
-        if (f.severity == Severity::Note && at != std::string::npos) least = std::stoi(f.message.substr(at + 15));
+        if (f.severity == Severity::Note && at != std::string::npos)
+            least = std::stoi(f.message.substr(at + 15));
     }
     for (int a = least; a < least + 6; ++a) {
-        for (int b = 1; b <= (chart.repeats.size() > 1 && chart.repeats[1].firstRow == 0 ? 3 : 1); ++b) {
+        for (int b = 1; b <= (chart.repeats.size() > 1 && chart.repeats[1].firstRow == 0 ? 3 : 1);
+             ++b) {
             if (!knitsWith(chart, {a, b})) {
                 failing = std::to_string(a) + ", " + std::to_string(b);
                 return false;
@@ -106,9 +108,9 @@ TEST(Knitter, AgreesWithTheFormsOnThousandsOfCharts) {
         const Report report = check(chart);
         std::string failing;
         const bool knits = knitsForOneToSix(chart, report, failing);
-        ASSERT_EQ(report.knittable, knits) << "chart " << i << ", repeats worked " << failing << "\n"
-                                           << drawing(chart)
-                                           << describe(report);
+        ASSERT_EQ(report.knittable, knits)
+            << "chart " << i << ", repeats worked " << failing << "\n"
+            << drawing(chart) << describe(report);
         ++(knits ? proven : broken);
     }
     // Both kinds are there in numbers, so the agreement says something.

@@ -29,7 +29,8 @@ TEST(Samples, MillpondTeeIsProvenForItsSixSizes) {
     EXPECT_TRUE(report.knittable) << describe(report);
     EXPECT_EQ(report.closes, true);
     // The jogged rows move the marker, there and back; nothing else is said.
-    for (const Finding& finding : report.findings) EXPECT_EQ(finding.rule, "marker") << finding.message;
+    for (const Finding& finding : report.findings)
+        EXPECT_EQ(finding.rule, "marker") << finding.message;
     EXPECT_FALSE(report.findings.empty());
 }
 

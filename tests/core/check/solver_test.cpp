@@ -1,5 +1,5 @@
-// A second oracle: an SMT solver (Z3, a general-purpose library) is asked for numbers of repeats that
-// break a chart which the program calls proven, and for a witness where it does not.
+// A second oracle: an SMT solver (Z3, a general-purpose library) is asked for numbers of repeats
+// that break a chart which the program calls proven, and for a witness where it does not.
 
 #include <gtest/gtest.h>
 #include <z3++.h>
@@ -18,7 +18,8 @@ using namespace lacewright::test;
 class Question {
  public:
     explicit Question(const Chart& chart) : chart_(chart) {
-        for (const Repeat& repeat : chart.repeats) n_.push_back(context_.int_const(repeat.name.c_str()));
+        for (const Repeat& repeat : chart.repeats)
+            n_.push_back(context_.int_const(repeat.name.c_str()));
     }
 
     // Can some row fail, every count of row 1 being at least 1? Counts that begin later are chosen
@@ -28,7 +29,8 @@ class Question {
         z3::expr counts = context_.bool_val(true);
         z3::expr chosenCounts = context_.bool_val(true);
         z3::expr_vector chosen(context_);
-        for (int row = 1; row < chart_.height(); ++row) fits = fits && sum(row, false) == sum(row - 1, true);
+        for (int row = 1; row < chart_.height(); ++row)
+            fits = fits && sum(row, false) == sum(row - 1, true);
         for (std::size_t i = 0; i < n_.size(); ++i) {
             if (chart_.repeats[i].firstRow > 0) {
                 chosen.push_back(n_[i]);
@@ -76,9 +78,11 @@ TEST(Solver, FindsNoNumberOfRepeatsThatBreaksAProvenChart) {
         const Report report = check(chart);
         // Charts that hold only from some number of repeats on have another question to answer.
         bool raised = false;
-        for (const Finding& f : report.findings) raised = raised || f.message.find("at least") != std::string::npos;
+        for (const Finding& f : report.findings)
+            raised = raised || f.message.find("at least") != std::string::npos;
         if (raised) continue;
-        ASSERT_EQ(report.knittable, !Question(chart).canFail()) << "chart " << i << "\n" << describe(report);
+        ASSERT_EQ(report.knittable, !Question(chart).canFail()) << "chart " << i << "\n"
+                                                                << describe(report);
         ++(report.knittable ? proven : broken);
     }
     EXPECT_GT(proven, 25);

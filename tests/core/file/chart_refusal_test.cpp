@@ -304,12 +304,6 @@ INSTANTIATE_TEST_SUITE_P(
     Contradictions, ChartRefusal,
     testing::Values(
         with(
-            "RepeatsOverlap",
-            R"("repeats": [{"name": "A", "right": 1, "left": 2}, {"name": "B", "right": 2, "left": 3}])",
-            "c: Repeats A and B overlap on row 1."),
-        with("TimesOfNoRepeat", R"("sizes": [{"name": "M", "times": {"A": 2}}])",
-             "c: Size M works a repeat A, which the chart does not have."),
-        with(
             "JogOutsideItsRepeat",
             R"("repeats": [{"name": "A", "right": 1, "left": 2, "firstRow": 2, "jogs": [{"row": 1, "left": 1}]}])",
             "c: Repeat A jogs on a row it does not cover."),
