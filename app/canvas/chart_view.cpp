@@ -24,12 +24,13 @@ CellArea asArea(Cell cell) {
 
 ChartView::ChartView(Document& document, ViewState& view, QWidget* parent)
     : QAbstractScrollArea(parent), document_(document), view_(view) {
+    // Before anything asks for the view's accessible interface, which is made once.
+    QAccessible::installFactory(makeChartAccessible);
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::StrongFocus);
     viewport()->setAttribute(Qt::WA_OpaquePaintEvent);
     viewport()->setMouseTracking(true);
     setAccessibleName(tr("Chart"));
-    QAccessible::installFactory(makeChartAccessible);
     colours_ = coloursFor(palette());
     connectSources();
     relayout();

@@ -4,6 +4,7 @@
 
 #include "app/cli/nearest.h"
 #include "app/cli/report_out.h"
+#include "core/check/advice.h"
 #include "core/file/chart_file.h"
 
 namespace lacewright::cli {
@@ -58,6 +59,7 @@ int checkChart(const Call& call, const std::string& file) {
         return call.refuse(file + ": " + known.error().text());
     }
     Report report = check(*chart);
+    advise(*chart, report);
     if (name != "all") report = reportOnSize(report, *chart, *chart->findSize(name));
     ReportWords words;
     words.file = file;

@@ -1,5 +1,7 @@
 #include "app/panels/checks_panel.h"
 
+#include "core/check/advice.h"
+
 #include <QComboBox>
 #include <QEvent>
 #include <QHBoxLayout>
@@ -194,7 +196,14 @@ void ChecksPanel::fill() {
     empty_->setVisible(listed == 0 && !findings.empty());
     empty_->setText(tr("No finding is shown with these filters."));
     const Finding* now = findingOf(tree_->currentItem());
-    mends_->show(now ? now->mends : std::vector<Mend>{});
+    showMends(now);
+}
+
+void ChecksPanel::showMends(const Finding* finding) {
+    if (!finding) return mends_->show({});
+    Finding advised = *finding;
+    advise(document_.chart(), advised);
+    mends_->show(advised.mends);
 }
 
 void ChecksPanel::addFinding(QTreeWidgetItem& parent, const Finding& finding) {
@@ -223,7 +232,7 @@ const Finding* ChecksPanel::findingOf(const QTreeWidgetItem* item) const {
 void ChecksPanel::chosen() {
     if (filling_) return;
     const Finding* finding = findingOf(tree_->currentItem());
-    mends_->show(finding ? finding->mends : std::vector<Mend>{});
+    showMends(finding);
     if (finding) goTo(*finding);
 }
 

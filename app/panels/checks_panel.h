@@ -44,6 +44,8 @@ class ChecksPanel : public QWidget {
     void addFinding(QTreeWidgetItem& parent, const Finding& finding);
     bool isWanted(const Finding& finding) const;
     void chosen();
+    // Works out what would mend the finding, which is too slow to do for every one.
+    void showMends(const Finding* finding);
     const Finding* findingOf(const QTreeWidgetItem* item) const;
     void goTo(const Finding& finding);
 

@@ -1,5 +1,7 @@
 #include "app/window/export_controller.h"
 
+#include <QWidget>
+
 #include <QDir>
 #include <QFileInfo>
 #include <QPageLayout>

@@ -67,7 +67,10 @@ MainWindow::MainWindow(UserPrompts& prompts, const QString& journalFolder, QWidg
     chart_->setFocus();
 }
 
-MainWindow::~MainWindow() = default;
+MainWindow::~MainWindow() {
+    // The views read the document, which is a member and would go before them.
+    qDeleteAll(findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly));
+}
 
 void MainWindow::buildCentre() {
     chart_ = new ChartView(document_, view_, this);
