@@ -67,8 +67,10 @@ const Size* SizesModel::sizeAt(int row) const {
 }
 
 int SizesModel::rowOf(const QString& size) const {
+    // The chart may have lost a size that the table still shows.
     for (int row = 1; row < rows_; ++row) {
-        if (sizeAt(row)->name == size.toStdString()) return row;
+        const Size* shown = sizeAt(row);
+        if (shown && shown->name == size.toStdString()) return row;
     }
     return 0;
 }
