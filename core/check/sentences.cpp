@@ -139,6 +139,7 @@ class Sentence {
             all += ": with " + std::to_string(fit_.exampleAvailable) + " on the needle";
         }
         const std::int64_t over = fit_.exampleAvailable - fit_.exampleRequired;
+        if (over < 0) return all + ", " + std::to_string(-over) + " more would be needed.";
         return all + ", " + std::to_string(over) + (over == 1 ? " is" : " are") + " left over.";
     }
 
