@@ -25,7 +25,7 @@ struct ChartSymbol {
 };
 
 // Craft Yarn Council, "Knit Chart Symbols" (craftyarncouncil.com/standards/knit-chart-symbols), 36
-// entries, as read through a third-party transcription; names are given in our abbreviations, s2kp2
+// entries, as read in a copy that others made; names are given in our abbreviations, s2kp2
 // as s2kp. Takes and makes follow from the meaning.
 constexpr ChartSymbol kChartSymbols[] = {
     {1, "k", "k", "p", 1, 1},
@@ -133,7 +133,7 @@ struct Abbreviated {
 };
 
 // Craft Yarn Council, knitting abbreviations (its classes "single/double" and "left/right-leaning,
-// centered"), read in two transcriptions; sk3p, twists and crosses from memory.
+// centered"), read in two copies that others made; sk3p, twists and crosses from memory.
 constexpr Abbreviated kAbbreviated[] = {
     {"k2tog", 2, 1, Lean::Right},   {"p2tog", 2, 1, Lean::Right},   {"ssk", 2, 1, Lean::Left},
     {"ssp", 2, 1, Lean::Left},      {"skp", 2, 1, Lean::Left},      {"ksp", 2, 1, Lean::Right},
