@@ -21,6 +21,11 @@ std::string kindOf(const Group& group) {
     return "times " + std::to_string(group.orTimes->of(0));
 }
 
+std::size_t chosenFor(const std::string& kind, const ReadingsChosen& chosen) {
+    const auto at = chosen.find(kind);
+    return at == chosen.end() ? 0 : at->second;
+}
+
 using Kinds = std::map<std::string, std::size_t>;  // how many readings each kind of choice has
 
 void collectKinds(const Elements& elements, Kinds& kinds) {
@@ -43,7 +48,7 @@ void collectKinds(const Elements& elements, Kinds& kinds) {
 
 class Counter {
  public:
-    Counter(std::size_t size, Variable first, const std::map<std::string, std::size_t>& chosen)
+    Counter(std::size_t size, Variable first, const ReadingsChosen& chosen)
         : size_(size), next_(first), chosen_(chosen) {}
 
     CountedRow run(const Elements& elements) {
@@ -51,6 +56,7 @@ class Counter {
         row_.forms = backward(elements, rest);
         std::reverse(row_.own.begin(), row_.own.end());
         std::reverse(row_.readings.begin(), row_.readings.end());
+        row_.chosen = chosen_;
         return std::move(row_);
     }
 
@@ -109,23 +115,17 @@ class Counter {
     }
 
     std::int64_t timesOf(const Group& group, const Place& place) {
-        if (!group.orTimes) return group.times.of(size_);
-        const std::int64_t usual = group.times.of(size_);
-        const std::int64_t other = group.orTimes->of(size_);
-        const bool inAll = chosenFor(kindOf(group)) == 1;
-        note(place, std::to_string(inAll ? other : usual) + " times in all", !inAll);
-        return inAll ? other : usual;
+        const std::int64_t times = chosenTimes(group, size_, chosen_);
+        if (group.orTimes) {
+            note(place, std::to_string(times) + " times in all", times == group.times.of(size_));
+        }
+        return times;
     }
 
     const Reading& taken(const Choice& choice, const Place& place) {
-        const std::size_t index = std::min(chosenFor(kindOf(choice)), choice.readings.size() - 1);
-        note(place, choice.readings[index].meaning, index == 0);
-        return choice.readings[index];
-    }
-
-    std::size_t chosenFor(const std::string& kind) const {
-        const auto at = chosen_.find(kind);
-        return at == chosen_.end() ? 0 : at->second;
+        const Reading& reading = chosenReading(choice, chosen_);
+        note(place, reading.meaning, &reading == &choice.readings.front());
+        return reading;
     }
 
     void note(const Place& place, const std::string& meaning, bool usual) {
@@ -181,11 +181,20 @@ class Counter {
 
     std::size_t size_;
     Variable next_;
-    const std::map<std::string, std::size_t>& chosen_;
+    const ReadingsChosen& chosen_;
     CountedRow row_;
 };
 
 }  // namespace
+
+const Reading& chosenReading(const Choice& choice, const ReadingsChosen& chosen) {
+    return choice.readings[std::min(chosenFor(kindOf(choice), chosen), choice.readings.size() - 1)];
+}
+
+std::int64_t chosenTimes(const Group& group, std::size_t size, const ReadingsChosen& chosen) {
+    const bool inAll = group.orTimes && chosenFor(kindOf(group), chosen) == 1;
+    return (inAll ? *group.orTimes : group.times).of(size);
+}
 
 std::size_t elementCount(const Elements& elements) {
     std::size_t count = elements.size();
@@ -207,7 +216,7 @@ std::vector<CountedRow> countedReadings(const WrittenRow& row, std::size_t size,
                                         Variable firstVariable) {
     Kinds kinds;
     collectKinds(row.elements, kinds);
-    std::map<std::string, std::size_t> chosen;
+    ReadingsChosen chosen;
     for (const auto& [kind, count] : kinds) chosen[kind] = 0;
     std::vector<CountedRow> readings;
     while (readings.size() < kMostReadings) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -8,6 +9,13 @@
 #include "core/words/written.h"
 
 namespace lacewright {
+
+// Which reading each kind of ambiguous words takes, by kind; a kind that is absent takes the usual.
+using ReadingsChosen = std::map<std::string, std::size_t>;
+// The reading that is chosen for these words.
+const Reading& chosenReading(const Choice& choice, const ReadingsChosen& chosen);
+// How often a group is worked by the readings chosen.
+std::int64_t chosenTimes(const Group& group, std::size_t size, const ReadingsChosen& chosen);
 
 // One of several ways to understand a row's words, as it was taken.
 struct TakenReading {
@@ -35,9 +43,10 @@ struct OwnCount {
 
 // One reading of a row for one size, counted.
 struct CountedRow {
-    RowForms forms;  // in the row's own counts
-    std::vector<OwnCount> own;
+    RowForms forms;             // in the row's own counts
+    std::vector<OwnCount> own;  // in working order, one for each open stretch
     std::vector<Demand> demands;
+    ReadingsChosen chosen;
     std::vector<TakenReading> readings;
     std::optional<WrongRest> wrongRest;
     std::string uncountable;  // why the row cannot be counted; empty when it can

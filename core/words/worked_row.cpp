@@ -1,0 +1,201 @@
+#include "core/words/worked_row.h"
+
+#include <algorithm>
+
+#include "core/base/text.h"
+
+namespace lacewright {
+
+namespace {
+
+class Worker {
+ public:
+    Worker(const WrittenRow& row, const WrittenRowProof& proof, std::size_t size,
+           std::vector<std::string> ownNames)
+        : row_(row), proof_(proof), size_(size), ownNames_(std::move(ownNames)) {
+        worked_.number = row.number;
+        worked_.side = row.side;
+    }
+
+    Result<WorkedRow> run() {
+        if (!proof_.counted.uncountable.empty()) {
+            refuse("cannot be counted: " + proof_.counted.uncountable);
+        } else {
+            walk(row_.elements);
+            flush();
+        }
+        if (problem_) return *problem_;
+        return std::move(worked_);
+    }
+
+ private:
+    void refuse(const std::string& why) {
+        if (problem_) return;
+        problem_ = Error{ErrorCode::Refused, row_.label + " " + why + ".", {}};
+    }
+
+    bool room(std::size_t more) {
+        if (terms_.size() + written_ + more <= kMostRowStitches) return true;
+        refuse("has too many stitches to write out");
+        return false;
+    }
+
+    // Elements that are worked once; open stretches among them become parts of their own.
+    void walk(const Elements& elements) {
+        for (const Element& element : elements) {
+            if (problem_) return;
+            if (const auto* stretch = std::get_if<Stretch>(&element.what)) {
+                open(*stretch, element.place);
+            } else if (const auto* choice = std::get_if<Choice>(&element.what)) {
+                walk(chosenReading(*choice, proof_.counted.chosen).elements);
+            } else if (const auto* group = std::get_if<Group>(&element.what);
+                       group && chosenTimes(*group, size_, proof_.counted.chosen) == 1) {
+                walk(group->body);
+            } else {
+                collect(element, terms_);
+            }
+        }
+    }
+
+    // An element without open stretches, written out.
+    void collect(const Element& element, std::vector<TermWorked>& out) {
+        if (problem_) return;
+        if (const auto* work = std::get_if<Working>(&element.what)) {
+            const int times = work->count.of(size_);
+            if (!room(out.size() + static_cast<std::size_t>(std::max(0, times)))) return;
+            out.insert(out.end(), static_cast<std::size_t>(std::max(0, times)),
+                       {work->term, work->takes, work->makes, work->rightId, work->wrongId,
+                        element.place});
+        } else if (const auto* group = std::get_if<Group>(&element.what)) {
+            const std::vector<TermWorked> once = collected(group->body);
+            const std::int64_t times = chosenTimes(*group, size_, proof_.counted.chosen);
+            for (std::int64_t i = 0; i < times && !once.empty(); ++i) {
+                if (!room(out.size() + once.size())) return;
+                out.insert(out.end(), once.begin(), once.end());
+            }
+        } else if (const auto* one = std::get_if<IntoOne>(&element.what)) {
+            out.push_back(
+                intoOneStitch(collected(one->body), one->takes, row_.side, element.place));
+        } else if (const auto* choice = std::get_if<Choice>(&element.what)) {
+            for (const Element& e : chosenReading(*choice, proof_.counted.chosen).elements)
+                collect(e, out);
+        } else if (std::holds_alternative<Stretch>(element.what)) {
+            ++own_;  // within something worked no times at all
+        }
+    }
+
+    std::vector<TermWorked> collected(const Elements& elements) {
+        std::vector<TermWorked> out;
+        for (const Element& element : elements) collect(element, out);
+        return out;
+    }
+
+    std::vector<RowStitch> stitchesOf(std::vector<TermWorked> terms) {
+        auto stitches = rightSideStitches(std::move(terms), row_.side, ownNames_);
+        if (stitches) return std::move(*stitches);
+        refuse("cannot be drawn: " + stitches.error().message);
+        return {};
+    }
+
+    // What was worked once up to here.
+    void flush() {
+        std::vector<RowStitch> stitches = stitchesOf(std::move(terms_));
+        terms_.clear();
+        once(std::move(stitches));
+    }
+
+    void once(std::vector<RowStitch> stitches) {
+        if (stitches.empty()) return;
+        written_ += stitches.size();
+        auto& parts = worked_.parts;
+        if (!parts.empty() && parts.back().times == AffineForm(1) && !parts.back().starred) {
+            RowPart& last = parts.back();
+            last.place = spanning(last.place, stitches.back().place);
+            last.stitches.insert(last.stitches.end(), std::make_move_iterator(stitches.begin()),
+                                 std::make_move_iterator(stitches.end()));
+            return;
+        }
+        const Place place = spanning(stitches.front().place, stitches.back().place);
+        parts.push_back({std::move(stitches), AffineForm(1), false, place});
+    }
+
+    void open(const Stretch& stretch, const Place& place) {
+        flush();
+        if (problem_ || own_ >= proof_.counted.own.size()) return;
+        const OwnCount& own = proof_.counted.own[own_++];
+        const auto solved = proof_.fit.solved.find(own.variable);
+        AffineForm times =
+            solved == proof_.fit.solved.end() ? AffineForm::of(own.variable) : solved->second;
+        std::vector<RowStitch> body = stitchesOf(collected(stretch.body));
+        if (problem_ || body.empty()) return;
+        if (stretch.breaksAnywhere && body.size() > 1) {
+            rib(std::move(body), times, place);
+        } else if (times != AffineForm()) {
+            written_ += body.size();
+            worked_.parts.push_back({std::move(body), std::move(times), stretch.starred, place});
+        }
+        std::vector<TermWorked> last = collected(stretch.lastTime);
+        terms_.insert(terms_.end(), std::make_move_iterator(last.begin()),
+                      std::make_move_iterator(last.end()));
+    }
+
+    // A rib that may stop in the middle of its body: `count` stitches of it. What does not make a
+    // whole pass comes first.
+    void rib(std::vector<RowStitch> body, const AffineForm& count, const Place& place) {
+        const auto length = static_cast<std::int64_t>(body.size());
+        const std::int64_t odd = ((count.constant() % length) + length) % length;
+        const bool whole =
+            std::all_of(count.terms().begin(), count.terms().end(),
+                        [&](const AffineForm::Term& t) { return t.coefficient % length == 0; });
+        if (!whole) return refuse("has a rib that does not end the same way for every count");
+        once({body.begin(), body.begin() + odd});
+        std::rotate(body.begin(), body.begin() + odd, body.end());
+        AffineForm times((count.constant() - odd) / length);
+        for (const auto& term : count.terms()) times.add(term.variable, term.coefficient / length);
+        if (times != AffineForm()) worked_.parts.push_back({std::move(body), times, false, place});
+    }
+
+    const WrittenRow& row_;
+    const WrittenRowProof& proof_;
+    std::size_t size_;
+    std::vector<std::string> ownNames_;
+    WorkedRow worked_;
+    std::vector<TermWorked> terms_;
+    std::size_t own_ = 0;      // open stretches met so far
+    std::size_t written_ = 0;  // stitches in parts
+    std::optional<Error> problem_;
+};
+
+std::int64_t sum(const std::vector<RowStitch>& stitches, int RowStitch::*count) {
+    std::int64_t total = 0;
+    for (const RowStitch& stitch : stitches) total += stitch.*count;
+    return total;
+}
+
+}  // namespace
+
+std::int64_t RowPart::takes() const {
+    return sum(stitches, &RowStitch::takes);
+}
+
+std::int64_t RowPart::makes() const {
+    return sum(stitches, &RowStitch::makes);
+}
+
+Result<WorkedRow> workedRow(const WrittenPattern& pattern, const WrittenRow& row,
+                            const WrittenRowProof& proof, std::size_t size) {
+    std::vector<std::string> ownNames;
+    for (const OwnStitch& own : pattern.ownStitches) ownNames.push_back(lowerAscii(own.name));
+    return Worker(row, proof, size, std::move(ownNames)).run();
+}
+
+std::vector<RowStitch> unrolled(const WorkedRow& row, const AffineForm::Assignment& values) {
+    std::vector<RowStitch> all;
+    for (const RowPart& part : row.parts) {
+        for (std::int64_t i = part.times.at(values); i > 0; --i)
+            all.insert(all.end(), part.stitches.begin(), part.stitches.end());
+    }
+    return all;
+}
+
+}  // namespace lacewright
