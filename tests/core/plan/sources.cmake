@@ -1,0 +1,1 @@
+target_sources(core_tests PRIVATE core/plan/gauge_test.cpp core/plan/spread_test.cpp)
