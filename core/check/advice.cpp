@@ -60,8 +60,17 @@ class Adviser {
 
     std::vector<Finding> oddFindings() {
         std::vector<Finding> findings;
+        std::set<int> shifted;
         for (const auto& odd : search_.oddCells()) {
             if (odd.cell.weight < kOddEnough || findings.size() == kMaxOddFindings) break;
+            // A row that is shifted is odd in many cells for one reason.
+            const bool told =
+                shifted.contains(odd.cell.row) ||
+                (odd.shift && std::any_of(findings.begin(), findings.end(), [&](const Finding& f) {
+                     return f.row == chart_.rowNumber(odd.cell.row);
+                 }));
+            if (told) continue;
+            if (odd.shift) shifted.insert(odd.cell.row);
             findings.push_back(oddFinding(odd));
         }
         return findings;
@@ -124,13 +133,20 @@ class Adviser {
         finding.severity = Severity::Warning;
         finding.row = chart_.rowNumber(row);
         finding.columns = {column};
-        const Stitch& drawn = (*chart_.stitches)[chart_.row(row).at(column)];
-        const Stitch& rather = (*chart_.stitches)[odd.rather];
         const std::string place = placeInWords(chart_, row, column);
-        finding.message = "The rest of the chart suggests " + stitchInWords(rather) + " in " +
-                          place + ", where " + stitchInWords(drawn) + " is drawn.";
+        const std::string rather = stitchInWords((*chart_.stitches)[odd.rather]);
+        if (odd.shift) {
+            finding.message = "The rest of the chart suggests that " + rather +
+                              (odd.shift->putIn ? " is missing from " : " is one too many in ") +
+                              place + ": what follows stands one column too far to the " +
+                              (odd.shift->putIn ? "right." : "left.");
+        } else {
+            const Stitch& drawn = (*chart_.stitches)[chart_.row(row).at(column)];
+            finding.message = "The rest of the chart suggests " + rather + " in " + place +
+                              ", where " + stitchInWords(drawn) + " is drawn.";
+        }
         finding.suspects = {{finding.row, column, 1.0}};
-        finding.mends = mendsOf(finding, {{{{row, column, odd.rather}}, {}, weight}});
+        finding.mends = mendsOf(finding, {{{{row, column, odd.rather}}, odd.shift, weight}});
         return finding;
     }
 

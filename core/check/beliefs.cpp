@@ -159,6 +159,13 @@ void Beliefs::countNeighbours() {
             }
         }
     }
+    pairOdds_.assign((2 * kReach + 1) * letters * letters, 0);
+    for (int offset = -kReach; offset <= kReach; ++offset) {
+        for (std::size_t i = 0; offset != 0 && i < letters * letters; ++i) {
+            pairOdds_[static_cast<std::size_t>(offset + kReach) * letters * letters + i] =
+                besideOdds(i / letters, i % letters, offset, 0);
+        }
+    }
 }
 
 double Beliefs::besideOdds(std::size_t letter, std::size_t beside, int offset, int leftOut) const {
@@ -189,10 +196,11 @@ void Beliefs::addNeighbours(int y, std::vector<float>& weights) const {
                 continue;
             const auto beside = static_cast<std::size_t>(grid_.at(other, y));
             for (std::size_t letter = 0; letter < letters; ++letter) {
-                const int leftOut = letter == static_cast<std::size_t>(self) ? 1 : 0;
+                const double odds = letter == static_cast<std::size_t>(self)
+                                        ? besideOdds(letter, beside, -offset, 1)
+                                        : pairOdds(letter, beside, -offset);
                 weights[static_cast<std::size_t>(x) * letters + letter] +=
-                    kNeighbourWeight *
-                    static_cast<float>(besideOdds(letter, beside, -offset, leftOut));
+                    kNeighbourWeight * static_cast<float>(odds);
             }
         }
     }
@@ -212,9 +220,9 @@ double Beliefs::weightOf(int row, const RowBeliefs& beliefs,
         for (int offset = 1; offset <= kReach && x + offset < grid_.width(); ++offset) {
             if (!known(x) || !known(x + offset)) continue;
             if (at(x) > 0) {
-                weight += kNeighbourWeight * besideOdds(at(x + offset), at(x), offset, 0);
+                weight += kNeighbourWeight * pairOdds(at(x + offset), at(x), offset);
             } else if (at(x + offset) > 0) {
-                weight += kNeighbourWeight * besideOdds(at(x), at(x + offset), -offset, 0);
+                weight += kNeighbourWeight * pairOdds(at(x), at(x + offset), -offset);
             }
         }
     }

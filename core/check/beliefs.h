@@ -49,6 +49,11 @@ class Beliefs {
     void addHabits(int y, std::vector<float>& weights) const;
     void addTestimony(int y, bool ofThisRow, std::vector<float>& weights) const;
     void addNeighbours(int y, std::vector<float>& weights) const;
+    double pairOdds(std::size_t letter, std::size_t beside, int offset) const {
+        const auto count = static_cast<std::size_t>(alphabet_.size());
+        return pairOdds_[(static_cast<std::size_t>(offset + kReach) * count + letter) * count +
+                         beside];
+    }
     // How often `letter` stands `offset` columns to the left of `beside`, the pair left out if it
     // is counted already, against its usual share; a logarithm.
     double besideOdds(std::size_t letter, std::size_t beside, int offset, int leftOut) const;
@@ -62,7 +67,8 @@ class Beliefs {
     std::vector<int> figuresInRow_;
     std::vector<int> figuresInColumn_;
     std::vector<int> knownInRow_;
-    std::vector<double> pairs_;  // [distance - 1][right letter][left letter]
+    std::vector<double> pairs_;     // [distance - 1][right letter][left letter]
+    std::vector<double> pairOdds_;  // besideOdds with nothing left out
 };
 
 }  // namespace lacewright

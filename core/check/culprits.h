@@ -49,10 +49,12 @@ class CulpritSearch {
     std::vector<Repair> repairs(int rowIndex, bool closing);
 
     // Cells of rows that fit whose letter the beliefs contradict although another would count the
-    // same, the oddest first; the weight is the log odds of that other one.
+    // same, the oddest first; the weight is the log odds of that other one. In a row that would
+    // agree better with one stitch put in or taken out, the cell where that is.
     struct OddCell {
         CellGuess cell;
         StitchIndex rather = kCovered;
+        std::optional<RowShift> shift;
     };
     std::vector<OddCell> oddCells();
     // Null when this would be one neighbourhood more than can be worked out in the time.
@@ -74,6 +76,7 @@ class CulpritSearch {
     void accuse(int rowIndex, bool byWhatItMakes, std::vector<CellGuess>& guesses);
     void addRedraws(int rowIndex, bool byWhatItMakes, std::vector<Repair>& repairs);
     void addShifts(int rowIndex, std::vector<Repair>& repairs);
+    std::vector<OddCell> oddInRow(int rowIndex, const Beliefs& beliefs);
     std::optional<Repair> jointRepair(int rowIndex);
     // The rows that may be to blame, and whether by what they make or by what they take.
     std::vector<std::pair<int, bool>> rowsToBlame(int rowIndex, bool closing) const;
@@ -84,6 +87,7 @@ class CulpritSearch {
     std::optional<int> closingAt_;  // while the closing is judged: the row whose takes count for it
     std::vector<std::unique_ptr<Beliefs>> beliefs_;
     std::map<int, std::unique_ptr<RowCase>> cases_;
+    int cellsForShifts_ = 1500;  // of rows that fit, that may still be searched for shifts
 };
 
 }  // namespace lacewright

@@ -15,11 +15,32 @@ constexpr double kRedrawn = 0.002;
 constexpr double kPutIn = 0.001;
 constexpr double kTakenOut = 0.001;
 constexpr double kUnlikeNeighbour = 0.05;  // a surplus stitch is mostly one drawn twice
+constexpr double kFigureSlips = 5.0;       // times as often as in the ground, a slip is in a figure
 constexpr double kFigureLost = 3.0;        // log odds against pushing a figure out of the chart
-constexpr double kSurest = 40.0;           // log odds no belief goes beyond
+constexpr double kSurest = 40.0;           // log odds no belief about one cell goes beyond
 constexpr std::size_t kShiftsKept = 40;
 constexpr int kLargestReach = 6;
 constexpr double kNever = -std::numeric_limits<double>::infinity();
+
+// What is hit by a slip is what was meant to stand there.
+double slipsIn(int letter) {
+    return letter == Alphabet::kGround ? 1 : kFigureSlips;
+}
+
+GroupMove differenceOf(const Chart& chart, StitchIndex after, StitchIndex before) {
+    const Stitch& coming = (*chart.stitches)[after];
+    const Stitch& going = (*chart.stitches)[before];
+    return {coming.takes - going.takes, coming.makes - going.makes};
+}
+
+GroupMove sumOf(const GroupMoves& moves) {
+    GroupMove sum;
+    for (const auto& [group, move] : moves) {
+        sum.takes += move.takes;
+        sum.makes += move.makes;
+    }
+    return sum;
+}
 
 int reachFor(const GroupMoves& wanted, int group) {
     const auto found = wanted.find(group);
@@ -79,8 +100,9 @@ void RowCase::findOdds(const Chart& chart, const Beliefs& beliefs, const RowBeli
             const int makes = stitchOf(letter).makes - stitchOf(drawn).makes;
             if (takes == 0 && makes == 0) continue;
             const double log = row.of(x)[letter] - row.of(x)[drawn];
-            cell.others.push_back({static_cast<Alphabet::Letter>(letter), takes, makes,
-                                   each * std::exp(std::clamp(log, -kSurest, kSurest))});
+            cell.others.push_back(
+                {static_cast<Alphabet::Letter>(letter), takes, makes,
+                 each * slipsIn(letter) * std::exp(std::clamp(log, -kSurest, kSurest))});
         }
         cells[groups_[static_cast<std::size_t>(x)]].push_back(std::move(cell));
     }
@@ -97,36 +119,37 @@ void RowCase::findShifts(const Chart& chart, const Beliefs& beliefs, const RowBe
         for (const StitchIndex index : cells) letters.push_back(alphabet.letterOf[index]);
         return letters;
     };
+    const double letters = alphabet.size();
     const double asDrawn = beliefs.weightOf(rowIndex_, row, lettersOf(drawn));
-    const auto consider = [&](bool putIn, std::size_t x, StitchIndex stitch,
-                              std::vector<StitchIndex> after, double log) {
-        if (!fitsAfter(chart, after)) return;
+    const GroupMove inAll = sumOf(wanted_);
+    const std::size_t width = drawn.size();
+    // `coming` is the stitch that the row then holds besides, `going` the one it holds no longer.
+    const auto consider = [&](bool putIn, std::size_t x, StitchIndex coming, StitchIndex going,
+                              double log) {
+        if (differenceOf(chart, coming, going) != inAll) return;
+        std::vector<StitchIndex> after = drawn;
+        if (putIn) after.pop_back();
+        const auto at = after.begin() + static_cast<std::ptrdiff_t>(x);
+        putIn ? after.insert(at, coming) : after.erase(at);
+        if (!putIn) after.push_back(coming);
+        if (after == drawn || !fitsAfter(chart, after)) return;
         log += beliefs.weightOf(rowIndex_, row, lettersOf(after)) - asDrawn;
         shifts_.push_back(
-            {putIn, static_cast<int>(x) + 1, stitch, std::move(after), std::min(log, kSurest)});
+            {putIn, static_cast<int>(x) + 1, putIn ? coming : going, std::move(after), log});
     };
-    const std::size_t width = drawn.size();
-    const auto* last = row.of(chart.width - 1);
-    const StitchIndex filler =
-        alphabet
-            .stitches[static_cast<std::size_t>(std::max_element(last, last + row.letters) - last)];
     const double pushedOut = alphabet.letterOf[drawn.back()] > Alphabet::kGround ? -kFigureLost : 0;
     for (std::size_t x = 0; x < width; ++x) {
         for (const StitchIndex stitch : alphabet.stitches) {
             if (x > 0 && drawn[x - 1] == stitch) continue;  // the same as put in one column before
-            std::vector<StitchIndex> after = drawn;
-            after.insert(after.begin() + static_cast<std::ptrdiff_t>(x), stitch);
-            after.pop_back();
-            consider(true, x, stitch, std::move(after),
-                     pushedOut + std::log(kPutIn / alphabet.size()));
+            consider(true, x, stitch, drawn.back(),
+                     pushedOut + std::log(kPutIn * slipsIn(alphabet.letterOf[stitch]) / letters));
         }
         if (x > 0 && drawn[x - 1] == drawn[x]) continue;  // the same as taken out one column before
-        std::vector<StitchIndex> after = drawn;
-        after.erase(after.begin() + static_cast<std::ptrdiff_t>(x));
-        after.push_back(filler);
         const bool twice = x + 1 < width && drawn[x + 1] == drawn[x];
-        consider(false, x, drawn[x], std::move(after),
-                 std::log(kTakenOut * (twice ? 1 : kUnlikeNeighbour)));
+        const double log = std::log(kTakenOut * slipsIn(alphabet.letterOf[drawn[x]]) *
+                                    (twice ? 1 : kUnlikeNeighbour));
+        for (const StitchIndex filler : alphabet.stitches)
+            consider(false, x, filler, drawn[x], log);
     }
     std::stable_sort(shifts_.begin(), shifts_.end(),
                      [](const RowShift& a, const RowShift& b) { return a.logOdds > b.logOdds; });
@@ -135,20 +158,24 @@ void RowCase::findShifts(const Chart& chart, const Beliefs& beliefs, const RowBe
 }
 
 bool RowCase::fitsAfter(const Chart& chart, const std::vector<StitchIndex>& after) const {
-    std::map<int, GroupMove> change;
+    std::vector<GroupMove> change(chart.repeats.size() + 1);
     const auto& before = chart.row(rowIndex_).cells();
     for (std::size_t x = 0; x < after.size(); ++x) {
-        GroupMove& move = change[groups_[x]];
-        for (const auto& [index, sign] : {std::pair{after[x], 1}, std::pair{before[x], -1}}) {
-            if (index == kCovered) continue;
-            move.takes += sign * (*chart.stitches)[index].takes;
-            move.makes += sign * (*chart.stitches)[index].makes;
-        }
+        if (after[x] == before[x]) continue;
+        const GroupMove difference = differenceOf(chart, after[x], before[x]);
+        GroupMove& move = change[static_cast<std::size_t>(groups_[x] + 1)];
+        move.takes += difference.takes;
+        move.makes += difference.makes;
     }
-    return std::all_of(change.begin(), change.end(), [&](const auto& entry) {
-        const auto found = wanted_.find(entry.first);
-        return entry.second == (found == wanted_.end() ? GroupMove{} : found->second);
-    });
+    for (std::size_t g = 0; g < change.size(); ++g) {
+        const auto found = wanted_.find(static_cast<int>(g) - 1);
+        if (change[g] != (found == wanted_.end() ? GroupMove{} : found->second)) return false;
+    }
+    return true;
+}
+
+double RowCase::logOfAnySlip(int letters) {
+    return std::log(kPutIn / letters);
 }
 
 }  // namespace lacewright

@@ -41,6 +41,8 @@ class RowCase {
     // Logarithm of their summed odds, and of those of redrawing cells to the same end.
     double logShifts() const { return logShifts_; }
     double logRedraws() const;
+    // The part of a shift's log odds that is no evidence, but how rare shifts are: about this much.
+    static double logOfAnySlip(int letters);
 
  private:
     void findOdds(const Chart& chart, const Beliefs& beliefs, const RowBeliefs& row, int y);

@@ -8,8 +8,10 @@ namespace lacewright {
 namespace {
 
 constexpr double kMinStrength = 4.0;  // beyond what the luckiest of so many maps reaches by chance
-constexpr double kMinAgreement = 0.25;  // of the figures; fewer, and the map is not looked at
-constexpr int kMinAgreeing = 3;         // figures that must land on their like
+constexpr double kMinStrengthPlain = 3.0;  // the same among the few maps that most charts have
+constexpr double kMinAgreement = 0.25;     // of the figures; fewer, and the map is not looked at
+constexpr int kMinAgreeing = 3;            // figures that must land on their like
+constexpr int kMinAgreeingPlain = 2;
 
 struct Figure {
     int x;
@@ -180,6 +182,7 @@ class MapSearch {
         for (const double c : count) likeByChance_ += c * c / (all * all);
         likeByChance_ = std::min(likeByChance_, 0.95);
         leastStrength_ = kMinStrength + std::log(3.0 * region.width * region.height);
+        leastStrengthPlain_ = kMinStrengthPlain + std::log(1.0 + region.height);
     }
 
     void collect(std::vector<SymmetryMap>& maps) const {
@@ -247,16 +250,22 @@ class MapSearch {
                (isInvolution(region_, mirror, dx, dy) ? 0.5 : 1.0);
     }
 
+    // Straight up, or a mirror in the middle: half of what is worth believing is of this kind.
+    bool isPlain(bool mirror, int dx, int dy) const {
+        return mirror ? dx == region_.width - 1 && dy == 0 : dx == 0;
+    }
+
     void consider(const PairCounts& counts, bool mirror, int dx, int dy,
                   std::vector<SymmetryMap>& maps) const {
         const int same = counts.at(dx, dy).second;
-        if (same < kMinAgreeing || same < kMinAgreement *
-                                              sums_.in(0, region_.width, 0, region_.height) *
-                                              overlap(dx, dy, mirror))
+        const bool plain = isPlain(mirror, dx, dy);
+        if (same < (plain ? kMinAgreeingPlain : kMinAgreeing) ||
+            same < kMinAgreement * sums_.in(0, region_.width, 0, region_.height) *
+                       overlap(dx, dy, mirror))
             return;
         const Landing landing = landingOf(counts, mirror, dx, dy);
         const double strength = strengthOf(landing, likeByChance_);
-        if (strength < leastStrength_) return;
+        if (strength < (plain ? leastStrengthPlain_ : leastStrength_)) return;
         maps.push_back(
             {region_, mirror, dx, dy, strength, testimonyOf(landing, alphabet_, mirror)});
     }
@@ -267,6 +276,7 @@ class MapSearch {
     std::vector<Figure> figures_;
     double likeByChance_ = 0;
     double leastStrength_ = 0;
+    double leastStrengthPlain_ = 0;
 };
 
 GridPlace moved(const SymmetryMap& map, GridPlace place, int sign) {
