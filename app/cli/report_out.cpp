@@ -9,9 +9,20 @@
 namespace lacewright::cli {
 namespace {
 
+// "Row 11: ", unless the sentence begins with it anyway; nothing for the chart as a whole.
+std::string placeBefore(const std::string& row, const Finding& finding) {
+    if (finding.row == 0) return {};
+    const std::string place = row + " " + std::to_string(finding.row);
+    const std::string& sentence = finding.message;
+    const bool told = lowerAscii(sentence.substr(0, place.size())) == lowerAscii(place) &&
+                      (sentence.size() == place.size() ||
+                       !(sentence[place.size()] >= '0' && sentence[place.size()] <= '9'));
+    return told ? std::string() : place + ": ";
+}
+
 void writeFinding(std::ostream& out, const ReportWords& words, const Finding& finding) {
     out << words.file << ": ";
-    if (finding.row > 0) out << words.row << " " << finding.row << ": ";
+    out << placeBefore(words.row, finding);
     out << severityName(finding.severity) << ": " << finding.message << "\n";
     for (const Mend& mend : finding.mends) {
         out << "    mend: " << mend.label;
@@ -19,9 +30,8 @@ void writeFinding(std::ostream& out, const ReportWords& words, const Finding& fi
         out << "\n";
     }
     for (const Finding& folded : finding.folded) {
-        out << "    from the same cause: ";
-        if (folded.row > 0) out << lowerAscii(words.row) << " " << folded.row << ": ";
-        out << folded.message << "\n";
+        out << "    from the same cause: " << placeBefore(lowerAscii(words.row), folded)
+            << folded.message << "\n";
     }
 }
 

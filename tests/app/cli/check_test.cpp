@@ -34,7 +34,7 @@ TEST_F(CheckVerb, AFaultIsToldByRowAndExitsWithOne) {
     const std::string file = save(faultyChart(), "faulty.lacewright");
     const Ran ran = run({"check", file});
     EXPECT_EQ(ran.code, kFound);
-    EXPECT_THAT(ran.out, HasSubstr(file + ": Row 2: fault: "));
+    EXPECT_THAT(ran.out, HasSubstr(file + ": fault: Row 2 takes "));
     EXPECT_THAT(ran.out, HasSubstr("Cannot be knitted as drawn: "));
 }
 
