@@ -64,5 +64,6 @@ const Verb* findVerb(std::string_view name);
 
 int runCheck(const Call& call);
 int runDraw(const Call& call);
+int runWrite(const Call& call);
 
 }  // namespace lacewright::cli

@@ -22,6 +22,16 @@ const std::vector<Verb>& verbs() {
           {"--paper", "a4|a3|a5|letter|tabloid", "sheets of the PDF (default: a4)"},
           {"--cell", "MM", "width of a cell in millimetres, 1 to 50 (default: 5)"}},
          &runDraw},
+        {"write",
+         "FILE",
+         "write a chart as rows of text, proven to be the same knitting",
+         {{"--size", "NAME|all", "only this size (default: all, as S (M, L))"},
+          {"--terms", "us|uk", "whose abbreviations (default: us)"},
+          {"--brackets", "square|round", "around repeated stitches (default: square)"},
+          {"--numerals", "digits|words", "\"3 times\" or \"three times\" (default: digits)"},
+          {"--html", "", "a page for browsers and screen readers"},
+          {"-o", "OUT", "where to write (default: standard output)"}},
+         &runWrite},
     };
     return table;
 }

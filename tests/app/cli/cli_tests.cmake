@@ -4,6 +4,7 @@ add_executable(cli_tests
     app/cli/check_test.cpp
     app/cli/cli_test.cpp
     app/cli/draw_test.cpp
+    app/cli/write_test.cpp
     app/cli/written_test.cpp)
 target_link_libraries(cli_tests PRIVATE test_support cli GTest::gtest_main nlohmann_json::nlohmann_json)
 target_compile_definitions(cli_tests PRIVATE PROJECT_VERSION="${PROJECT_VERSION}")

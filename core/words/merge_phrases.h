@@ -1,0 +1,12 @@
+#pragma once
+
+#include "core/words/grouping.h"
+
+namespace lacewright {
+
+// One list of phrases for several sizes: where the lists differ only in numbers the numbers are
+// listed, "k3 (4, 5)"; other parts stand in brackets that a size works once or not at all,
+// "[k2, yo] 1 (0, 0) times". Requires: not empty; each list is for one size.
+Phrases mergedPhrases(const std::vector<Phrases>& bySize);
+
+}  // namespace lacewright
