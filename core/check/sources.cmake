@@ -10,6 +10,7 @@ target_sources(core PRIVATE
     check/mend_words.cpp
     check/misfits.cpp
     check/pairing.cpp
+    check/parting.cpp
     check/row_case.cpp
     check/row_odds.cpp
     check/rules/balance.cpp

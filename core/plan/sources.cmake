@@ -1,4 +1,6 @@
 target_sources(core PRIVATE
+    plan/edge_pairs.cpp
     plan/gauge.cpp
     plan/pick_up.cpp
+    plan/planner.cpp
     plan/spread.cpp)

@@ -4,27 +4,12 @@
 #include <tuple>
 
 #include "core/base/text.h"
-#include "core/check/companions.h"
+#include "core/check/parting.h"
 #include "core/check/rules/rules.h"
 #include "core/check/rules/speech.h"
 
 namespace lacewright {
 namespace {
-
-// Pairs that an edge between the columns `right` and `right + 1` parts, as drawn once across.
-std::vector<CompanionPair> partedAt(const Chart& chart, int row, int right) {
-    const Row& cells = chart.row(row);
-    if (right < 1 || right >= chart.width) return {};
-    const bool balanced = cells.total().net() == 0;
-    // In a balanced row as many pairs cross a gap as the columns right of it are out of balance.
-    if (balanced && cells.upTo(right).net() == 0) return {};
-    const Path across{{1, chart.width, Segment::Part::Plain, -1}};
-    std::vector<CompanionPair> parted;
-    for (const CompanionPair& pair : companionsOn(cells, across, *chart.stitches).pairs) {
-        if ((pair.increase <= right) != (pair.decrease <= right)) parted.push_back(pair);
-    }
-    return parted;
-}
 
 struct Parting {
     Edge edge = Edge::Start;
@@ -51,7 +36,7 @@ std::vector<Parting> partingsOf(const Chart& chart, const SizeSurvey& s, int row
     std::vector<Parting> partings;
     for (const auto& [edge, column, right] : {std::tuple(Edge::Start, reach.start, reach.start - 1),
                                               std::tuple(Edge::End, reach.end, reach.end)}) {
-        Parting parting{edge, column, partedAt(chart, row, right)};
+        Parting parting{edge, column, partedPairs(chart, row, right)};
         const Edge side = edge;
         std::erase_if(parting.pairs,
                       [&](const CompanionPair& p) { return substituted(s, row, side, p); });
