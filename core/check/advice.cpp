@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "core/check/culprits.h"
+#include "core/check/edge_mends.h"
 #include "core/check/mend.h"
 #include "core/check/mend_words.h"
 
@@ -25,11 +26,15 @@ bool isAboutCounts(const Finding& finding) {
            (finding.rule == "continuity" || finding.rule == "cast-on");
 }
 
+bool isAboutEdge(const Finding& finding) {
+    return finding.rule == "size-edge";
+}
+
 // What may not come up anew when a chart is mended.
 using Problem = std::tuple<std::string, int, std::vector<std::string>>;
 void collectProblems(const std::vector<Finding>& findings, std::set<Problem>& problems) {
     for (const Finding& finding : findings) {
-        if (finding.severity == Severity::Fault || isAboutCounts(finding)) {
+        if (finding.severity == Severity::Fault || isAboutCounts(finding) || isAboutEdge(finding)) {
             problems.insert({finding.rule, finding.row, finding.sizes});
         }
         collectProblems(finding.folded, problems);
@@ -56,6 +61,25 @@ class Adviser {
             finding.suspects.push_back({chart_.rowNumber(guess.row), guess.column, guess.weight});
         }
         finding.mends = mendsOf(finding, search_.repairs(*row, closing));
+    }
+
+    void adviseOnEdge(Finding& finding) {
+        const auto bareEdges = [](const Report& report) {
+            return std::count_if(report.findings.begin(), report.findings.end(),
+                                 [](const Finding& f) { return f.rule == "edge-yarn-over"; });
+        };
+        const auto bare = bareEdges(checker_.update(chart_));
+        EdgeMends proposals = edgeMendsFor(chart_, finding);
+        finding.mends.clear();
+        for (auto* kind : {&proposals.substitutions, &proposals.moves}) {
+            for (Mend& mend : *kind) {
+                const Result<Chart> mended = applyMend(chart_, mend);
+                if (!mended || !helps(finding, *mended)) continue;
+                if (bareEdges(checker_.report()) > bare) continue;
+                finding.mends.push_back(std::move(mend));
+                break;
+            }
+        }
     }
 
     std::vector<Finding> oddFindings() {
@@ -162,9 +186,10 @@ class Adviser {
 void advise(const Chart& chart, Report& report) {
     Adviser adviser(chart, report);
     std::size_t advised = 0;
+    std::size_t edges = 0;
     for (Finding& finding : report.findings) {
-        if (!isAboutCounts(finding) || advised++ >= kMaxAdvised) continue;
-        adviser.adviseOn(finding);
+        if (isAboutCounts(finding) && advised++ < kMaxAdvised) adviser.adviseOn(finding);
+        if (isAboutEdge(finding) && edges++ < kMaxAdvised) adviser.adviseOnEdge(finding);
     }
     std::erase_if(report.findings,
                   [](const Finding& finding) { return finding.rule == "symmetry"; });
@@ -174,8 +199,8 @@ void advise(const Chart& chart, Report& report) {
 }
 
 void advise(const Chart& chart, Finding& finding) {
-    if (!isAboutCounts(finding)) return;
-    Adviser(chart, check(chart)).adviseOn(finding);
+    if (isAboutCounts(finding)) Adviser(chart, check(chart)).adviseOn(finding);
+    if (isAboutEdge(finding)) Adviser(chart, check(chart)).adviseOnEdge(finding);
 }
 
 std::vector<Suspect> oddCells(const Chart& chart) {

@@ -12,10 +12,12 @@ inline constexpr std::size_t kMaxSuspects = 12;  // named for one finding
 inline constexpr std::size_t kMaxAdvised = 12;   // findings of one chart that get advice
 
 // Fills in suspects and mends of the findings about stitch counts (rules "continuity", "cast-on"
-// and "closing", for every size) and adds findings of rule "symmetry" for cells that count right
-// but contradict the rest of the chart. Every mend offered was tried: applied to the chart and
-// checked again, its finding is gone and no fault has come up. Only the first kMaxAdvised findings
-// get advice, and symmetries are looked for only near the first few faults of a large chart.
+// and "closing", for every size), and mends of those about a size's edge that parts companions
+// ("size-edge": a stitch worked otherwise, the edge moved). Adds findings of rule "symmetry" for
+// cells that count right but contradict the rest of the chart. Every mend offered was tried:
+// applied to the chart and checked again, its finding is gone and no fault has come up. Only the
+// first kMaxAdvised findings of either kind get advice, and symmetries are looked for only near the
+// first few faults of a large chart.
 // Requires: the report is check(chart).
 void advise(const Chart& chart, Report& report);
 

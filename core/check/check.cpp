@@ -86,6 +86,7 @@ class Checker::Memory {
             const bool below =
                 sameCauseAsBelow(survey_, row) ||
                 (row > 0 && cutForEveryone(byRow_[static_cast<std::size_t>(row) - 1]));
+            if (row > 0) foldUnderCutsBelow(report_.findings, chart().rowNumber(row - 1), findings);
             if (below) foldIntoRow(chart().rowNumber(row - 1), findings);
             std::move(findings.begin(), findings.end(), std::back_inserter(report_.findings));
         }

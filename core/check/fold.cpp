@@ -53,6 +53,19 @@ void foldWithinRow(std::vector<Finding>& findings) {
     });
 }
 
+void foldUnderCutsBelow(std::vector<Finding>& below, int rowBelow, std::vector<Finding>& findings) {
+    for (Finding& cut : below) {
+        if (cut.row != rowBelow || !isCut(cut) || cut.sizes.empty()) continue;
+        const auto rest =
+            std::stable_partition(findings.begin(), findings.end(), [&](const Finding& f) {
+                return f.sizes.empty() || f.severity != Severity::Fault || !failsForSizes(f) ||
+                       !concernsOnly(f, cut);
+            });
+        std::move(rest, findings.end(), std::back_inserter(cut.folded));
+        findings.erase(rest, findings.end());
+    }
+}
+
 bool sameCauseAsBelow(const Survey& survey, int row) {
     if (row < 1) return false;
     const Fit* lower = survey.misfit(row - 1);
@@ -60,7 +73,11 @@ bool sameCauseAsBelow(const Survey& survey, int row) {
     if (lower == nullptr || upper == nullptr) return false;
     const AffineForm sum =
         (lower->required - lower->available) + (upper->required - upper->available);
-    return sum == AffineForm();
+    if (sum == AffineForm()) return true;
+    // The rows around the lower one fit each other, so it alone is out.
+    return row >= 2 && survey.misfit(row - 2) == nullptr &&
+           survey.forms()[static_cast<std::size_t>(row)].takes ==
+               survey.forms()[static_cast<std::size_t>(row) - 2].makes;
 }
 
 }  // namespace lacewright

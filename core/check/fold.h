@@ -15,8 +15,13 @@ bool isCut(const Finding& finding);
 // Requires: all findings are of one row.
 void foldWithinRow(std::vector<Finding>& findings);
 
-// True when one stitch dropped from or added to the row below explains why both rows fail: what the
-// lower row takes too few, the upper one takes too many. The upper fault then belongs to the lower.
+// Folds what sizes suffer on a row under the wide stitches that their edges cut on the row below.
+// Requires: the findings `findings` are of the row after `rowBelow` (a row number).
+void foldUnderCutsBelow(std::vector<Finding>& below, int rowBelow, std::vector<Finding>& findings);
+
+// True when the row below explains why both rows fail: what it takes too few, the upper one takes
+// too many (a stitch dropped or added), or the upper one fits the row under it. The upper fault
+// then belongs to the lower.
 bool sameCauseAsBelow(const Survey& survey, int row);
 
 }  // namespace lacewright

@@ -127,13 +127,17 @@ class Sentence {
         std::string all = subject() + " works a repeat of " + stitchCount(width()) + ", but " +
                           before(true) + " " + available();
         if (fit_.required.constant() != 0 && !fit_.required.terms().empty()) {
-            all += " of which " + std::to_string(std::abs(fit_.required.constant())) +
-                   " lie outside it";
+            const std::int64_t outside = std::abs(fit_.required.constant());
+            all += ", of which " + std::to_string(outside) + (outside == 1 ? " lies" : " lie") +
+                   " outside it";
         }
         if (fit_.onlyWhen) {
             all += "; it fits only when " + place_.variableName(freeVariable()) + " leaves " +
                    std::to_string(fit_.onlyWhen->first) + " on division by " +
                    std::to_string(fit_.onlyWhen->second);
+        }
+        if (!fit_.onlyWhen && !fit_.onlyAt && fit_.available.terms().size() == 1) {
+            all += "; it never fits, whatever " + place_.variableName(freeVariable()) + " is";
         }
         if (!fit_.available.isConstant()) {
             all += ": with " + std::to_string(fit_.exampleAvailable) + " on the needle";

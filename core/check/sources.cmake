@@ -5,6 +5,7 @@ target_sources(core PRIVATE
     check/check.cpp
     check/companions.cpp
     check/culprits.cpp
+    check/edge_mends.cpp
     check/fold.cpp
     check/mend.cpp
     check/mend_words.cpp

@@ -6,6 +6,8 @@ target_sources(core_tests PRIVATE
     core/check/samples_test.cpp
     core/check/solver_test.cpp
     core/check/companions_test.cpp
+    core/check/edge_mends_test.cpp
+    core/check/hard_charts_test.cpp
     core/check/mend_test.cpp
     core/check/row_odds_test.cpp
     core/check/symmetry_test.cpp

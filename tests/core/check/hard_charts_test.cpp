@@ -1,0 +1,175 @@
+#include <gmock/gmock.h>
+
+#include "core/check/advice.h"
+#include "tests/support/charts.h"
+#include "tests/support/findings.h"
+
+// Charts in which much goes on at once: the verdict, and what a knitter reads.
+namespace lacewright {
+namespace {
+
+using test::chartOf;
+using test::withRepeat;
+using test::withSize;
+
+std::vector<std::string> faultMessages(const Chart& chart) {
+    std::vector<std::string> messages;
+    for (const Finding& finding : check(chart).findings) {
+        if (finding.severity == Severity::Fault) messages.push_back(finding.message);
+    }
+    return messages;
+}
+
+Repeat box(std::string name, int right, int left, int firstRow, int lastRow) {
+    Repeat repeat;
+    repeat.name = std::move(name);
+    repeat.right = right;
+    repeat.left = left;
+    repeat.firstRow = firstRow;
+    repeat.lastRow = lastRow;
+    return repeat;
+}
+
+// Repeats of 6 and of 4 stitches one above the other: only some numbers of stitches suit both.
+Chart stacked() {
+    Chart chart = chartOf({"k yo k*2 k2tog k*2 k*6", "k*13", "k yo k2tog k*2 k*8", "k*13"});
+    chart.repeats = {box("A", 1, 6, 0, 1), box("B", 1, 4, 2, 3)};
+    return chart;
+}
+
+TEST(HardCharts, StackedRepeatsOfDifferentWidthsFitOnlyForSomeNumbers) {
+    Chart chart = stacked();
+    chart.castOn = CastOn{6, 7};
+    EXPECT_THAT(faultMessages(chart),
+                testing::ElementsAre("Row 3 works a repeat of 4 stitches, but row 2 leaves 6r + 7, "
+                                     "of which 9 lie outside it; it fits only when r leaves 1 on "
+                                     "division by 2: with 19 on the needle, 2 are left over."));
+    chart.castOn = CastOn{12, 13};
+    EXPECT_THAT(faultMessages(chart), testing::ElementsAre());
+}
+
+TEST(HardCharts, TwoRepeatsSideBySideAreEachProvenOnTheirOwn) {
+    Chart chart = chartOf({"k*12", "k yo k2tog k*2 k yo k ssk k*2 k"});
+    chart.repeats = {box("A", 2, 6, 0, 1), box("B", 8, 11, 0, 1)};
+    EXPECT_THAT(faultMessages(chart), testing::ElementsAre());
+    chart = chartOf({"k*12", "k yo k*3 k k2tog k ssk yo k k"});
+    chart.repeats = {box("A", 2, 6, 0, 1), box("B", 8, 11, 0, 1)};
+    EXPECT_THAT(faultMessages(chart),
+                testing::ElementsAre(
+                    "Row 2 takes 1 more in every repeat of A and 1 fewer in every repeat of B than "
+                    "row 1 leaves: 18 against 17 with two repeats, 24 against 22 with three."));
+}
+
+TEST(HardCharts, AJogThroughADoubleDecreaseHoldsForEveryNumber) {
+    // In row 2 the box stands one column further left; its right edge is the double decrease, which
+    // takes a loop that the row below counted outside.
+    Chart chart = chartOf({"k*9", "k k yo k*2 yo s2kp k k", "k*9"});
+    chart.repeats = {box("A", 2, 7, 0, 2)};
+    chart.repeats[0].jogs[1] = Jog{1, 1};
+    EXPECT_TRUE(check(chart).knittable) << test::describe(check(chart));
+    chart.repeats[0].jogs[1] = Jog{2, 1};
+    EXPECT_THAT(faultMessages(chart),
+                testing::ElementsAre(
+                    "Row 2 takes 3 fewer in every repeat of A and 3 more outside than row 1 "
+                    "leaves: 12 against 15 with two repeats, 15 against 21 with three."));
+}
+
+TEST(HardCharts, ASizeThatCutsAWideStitchIsToldSoOnce) {
+    Chart chart = chartOf({"k*3 c22l k*3", "k*10"});
+    withSize(chart, "S", 1, 5, 1);
+    EXPECT_THAT(faultMessages(chart),
+                testing::ElementsAre(
+                    "Row 1, columns 4, 5, 6 and 7: the edge of size S cuts through the stitch."));
+}
+
+TEST(HardCharts, ARowRepeatThatGrowsByWholeRepeatsCloses) {
+    // Two more with every time the rows are worked, which is one more repeat of two.
+    Chart chart = chartOf({"k no-stitch k*2 no-stitch k", "k yo k*2 yo k"});
+    withRepeat(chart, "A", 3, 4);
+    chart.rowRepeat = RowRepeat{0, 1, 2};
+    EXPECT_TRUE(check(chart).knittable) << test::describe(check(chart));
+    EXPECT_EQ(check(chart).closes, true) << test::describe(check(chart));
+    chart.rowRepeat->grows = 3;
+    EXPECT_EQ(check(chart).closes, false);
+    EXPECT_THAT(test::describe(check(chart)),
+                testing::StartsWith(
+                    "warning closing: Row 2 leaves 2 more than row 1 takes (the chart declares 3 "
+                    "more each time), so the rows cannot be worked again as drawn."));
+}
+
+TEST(HardCharts, NoStitchCellsInsideARepeatChangeNothing) {
+    Chart chart = chartOf({"k k*5 k", "k k no-stitch k2tog k*2 k", "k k no-stitch k*3 k"});
+    withRepeat(chart, "A", 2, 6);
+    EXPECT_THAT(faultMessages(chart), testing::ElementsAre());
+}
+
+TEST(HardCharts, ABoxThatChangesItsWidthByDesignIsKnittable) {
+    Chart chart = chartOf({"k no-stitch k*4 no-stitch k", "k yo k*4 yo k", "k*8"});
+    withRepeat(chart, "A", 2, 7);
+    EXPECT_THAT(faultMessages(chart), testing::ElementsAre());
+    EXPECT_EQ(check(chart).rows[1].forms.makes, AffineForm(2).add(0, 6));
+    chart = chartOf({"k no-stitch k*4 no-stitch k", "k yo k*4 yo k", "k*6 no-stitch k"});
+    withRepeat(chart, "A", 2, 7);
+    EXPECT_THAT(faultMessages(chart),
+                testing::ElementsAre("Row 3 takes 1 fewer in every repeat of A than row 2 leaves: "
+                                     "7 against 8 with one repeat, 12 against 14 with two."));
+}
+
+TEST(HardCharts, ACastOnThatNeverFitsSaysSo) {
+    Chart chart = chartOf({"k*6 k"});
+    chart.repeats = {box("A", 2, 7, 0, 0)};
+    chart.castOn = CastOn{6, 2};
+    EXPECT_THAT(
+        faultMessages(chart),
+        testing::ElementsAre(
+            "Row 1 works a repeat of 6 stitches, but the cast-on gives 6r + 2, of which 1 lies "
+            "outside it; it never fits, whatever r is: with 8 on the needle, 1 is left over."));
+}
+
+TEST(HardCharts, OfThreeSizesOnlyTheWrongOneIsNamed) {
+    Chart chart = chartOf({"k*6 k", "k yo k2tog k*3 k"});
+    chart.repeats = {box("A", 2, 7, 0, 1)};
+    withSize(chart, "S", 1, 7, 2).stitches = 13;
+    withSize(chart, "M", 1, 7, 3).stitches = 20;
+    withSize(chart, "L", 1, 7, 4).stitches = 25;
+    EXPECT_THAT(faultMessages(chart),
+                testing::ElementsAre("Size M: row 1 takes 19 stitches, but 20 are expected; the "
+                                     "nearest counts its repeat can give are 19 and 25."));
+}
+
+TEST(HardCharts, OneWrongCellIsOneFaultWhateverTheRowsAndSizes) {
+    Chart chart = chartOf({"k k*6 k", "k yo k k2tog ssk k yo k", "k k*6 k",
+                           "k k k k2tog ssk yo k k", "k k*6 k", "k yo k k2tog ssk k yo k"});
+    withRepeat(chart, "A", 2, 7);
+    withSize(chart, "S", 1, 8, 2);
+    withSize(chart, "M", 1, 8, 3);
+    withSize(chart, "L", 1, 8, 4);
+    EXPECT_THAT(faultMessages(chart),
+                testing::ElementsAre("Row 4 takes 1 more in every repeat of A than row 3 leaves: 9 "
+                                     "against 8 with one repeat, 16 against 14 with two."));
+}
+
+TEST(HardCharts, UnchartedRowsAreCountedAsTheyPresentThemselves) {
+    Chart chart = chartOf({"k k*6 k", "k yo k*5 k"});
+    withRepeat(chart, "A", 2, 7);
+    chart.uncharted = Uncharted::AsTheyPresent;
+    EXPECT_THAT(faultMessages(chart),
+                testing::ElementsAre("Row 3 takes 1 fewer in every repeat of A than row 2 leaves: "
+                                     "7 against 8 with one repeat, 12 against 14 with two."));
+}
+
+TEST(HardCharts, FlatAndRoundAgreeOnCounts) {
+    Chart chart = chartOf({"k k*6 k", "k yo k*2 k2tog k*2 k", "k k*4 k k2tog k"});
+    withRepeat(chart, "A", 2, 7);
+    EXPECT_THAT(faultMessages(chart),
+                testing::ElementsAre("Row 3 takes 1 more in every repeat of A than row 2 leaves: 9 "
+                                     "against 8 with one repeat, 16 against 14 with two."));
+    chart.worked = Worked::InTheRound;
+    EXPECT_THAT(
+        faultMessages(chart),
+        testing::ElementsAre("Round 3 takes 1 more in every repeat of A than round 2 leaves: 9 "
+                             "against 8 with one repeat, 16 against 14 with two."));
+}
+
+}  // namespace
+}  // namespace lacewright
