@@ -63,6 +63,7 @@ const std::vector<Verb>& verbs();
 const Verb* findVerb(std::string_view name);
 
 int runCheck(const Call& call);
+int runChart(const Call& call);
 int runDraw(const Call& call);
 int runWrite(const Call& call);
 

@@ -32,6 +32,12 @@ const std::vector<Verb>& verbs() {
           {"--html", "", "a page for browsers and screen readers"},
           {"-o", "OUT", "where to write (default: standard output)"}},
          &runWrite},
+        {"chart",
+         "ROWS.txt",
+         "draw written rows as a chart; faults in them are told, and drawn",
+         {{"-o", "OUT.lacewright", "where to write the chart"},
+          {"--size", "NAME|all", "draw this size alone (default: all in one chart)"}},
+         &runChart},
     };
     return table;
 }

@@ -154,13 +154,18 @@ class HeadingParser {
         const Token word = at_.peek();
         if (!at_.accept(TokenKind::Word)) return false;
         if (!at_.accept(TokenKind::Colon)) return false;
-        static constexpr std::array<std::string_view, 18> kRemarks = {
-            "source",    "author",        "year",    "place",        "note",    "notes",
-            "gauge",     "tension",       "needles", "needle",       "yarn",    "wool",
-            "materials", "abbreviations", "name",    "measurements", "pattern", "multiple"};
+        static constexpr std::array<std::string_view, 14> kRemarks = {
+            "note", "notes",     "gauge",         "tension", "needles",      "needle",  "yarn",
+            "wool", "materials", "abbreviations", "name",    "measurements", "pattern", "multiple"};
         if (word.text == "sizes" || word.text == "size") return sizes(word.place);
         if (word.text == "title") return target_.pattern.title = rest(), true;
         if (word.text == "wording") return wording();
+        if (word.text == "source" || word.text == "author" || word.text == "year" ||
+            word.text == "place") {
+            std::string& source = target_.pattern.source;
+            source += (source.empty() ? "" : ", ") + rest();
+            return true;
+        }
         if (std::find(kRemarks.begin(), kRemarks.end(), word.text) != kRemarks.end()) return true;
         std::string nearest;
         for (const std::string_view known :

@@ -124,6 +124,7 @@ struct RowsAgain {
 
 struct WrittenPattern {
     std::string title;
+    std::string source;  // the lines "Source:", "Author:", "Year:" and "Place:", joined by commas
     Worked worked = Worked::Flat;
     std::optional<WrittenCastOn> castOn;
     std::vector<std::string> sizes;  // empty: one size without a name

@@ -1,6 +1,7 @@
 # Tests of the command line, in-process and without a display.
 find_package(nlohmann_json 3.11 REQUIRED)
 add_executable(cli_tests
+    app/cli/chart_test.cpp
     app/cli/check_test.cpp
     app/cli/cli_test.cpp
     app/cli/draw_test.cpp
