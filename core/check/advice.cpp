@@ -13,10 +13,11 @@
 namespace lacewright {
 namespace {
 
-constexpr std::size_t kMendsTried = 16;  // before giving up on a finding
-constexpr double kLeastWeight = 0.002;   // suspects below are not named
-constexpr double kOddEnough = 9.0;       // log odds from which an odd cell is a finding
-constexpr double kOddAtAll = 1.0;        // log odds from which it is listed
+constexpr std::size_t kMendsTried = 16;   // before giving up on a finding
+constexpr double kLeastWeight = 0.002;    // suspects below are not named
+constexpr double kOddEnough = 9.0;        // log odds from which an odd cell is a finding
+constexpr double kShiftOddEnough = 12.0;  // the same for a row that looks shifted
+constexpr double kOddAtAll = CulpritSearch::kLeastOdd;  // log odds from which it is listed
 constexpr std::size_t kMaxOddFindings = 4;
 
 bool isAboutCounts(const Finding& finding) {
@@ -87,6 +88,7 @@ class Adviser {
         std::set<int> shifted;
         for (const auto& odd : search_.oddCells()) {
             if (odd.cell.weight < kOddEnough || findings.size() == kMaxOddFindings) break;
+            if (odd.shift && odd.cell.weight < kShiftOddEnough) continue;
             // A row that is shifted is odd in many cells for one reason.
             const bool told =
                 shifted.contains(odd.cell.row) ||

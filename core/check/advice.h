@@ -24,8 +24,9 @@ void advise(const Chart& chart, Report& report);
 // The same for one finding of a chart.
 void advise(const Chart& chart, Finding& finding);
 
-// Cells that count right, but hold another stitch than the rest of the chart suggests, the oddest
-// first; weight: how sure, 0..1. Both cells of a pair that only contradict each other are listed.
+// Cells that count right, but may hold another stitch than the rest of the chart suggests, the
+// oddest first; weight: how sure, 0..1, small for those that are likelier right. Both cells of a
+// pair that only contradict each other are listed.
 std::vector<Suspect> oddCells(const Chart& chart);
 
 }  // namespace lacewright

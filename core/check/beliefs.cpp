@@ -190,15 +190,15 @@ void Beliefs::addNeighbours(int y, std::vector<float>& weights) const {
     for (int x = 0; x < grid_.width(); ++x) {
         const auto self = grid_.at(x, y);
         if (self < 0) continue;
+        const auto own = static_cast<std::size_t>(static_cast<unsigned char>(self));
         for (int offset = -kReach; offset <= kReach; ++offset) {
             const int other = x + offset;
             if (offset == 0 || other < 0 || other >= grid_.width() || !grid_.isFigure(other, y))
                 continue;
             const auto beside = static_cast<std::size_t>(grid_.at(other, y));
             for (std::size_t letter = 0; letter < letters; ++letter) {
-                const double odds = letter == static_cast<std::size_t>(self)
-                                        ? besideOdds(letter, beside, -offset, 1)
-                                        : pairOdds(letter, beside, -offset);
+                const double odds = letter == own ? besideOdds(letter, beside, -offset, 1)
+                                                  : pairOdds(letter, beside, -offset);
                 weights[static_cast<std::size_t>(x) * letters + letter] +=
                     kNeighbourWeight * static_cast<float>(odds);
             }

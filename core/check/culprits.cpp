@@ -374,12 +374,13 @@ std::vector<CulpritSearch::OddCell> CulpritSearch::oddInRow(int row, const Belie
         const auto drawn = beliefs.grid().at(x, y);
         if (drawn < 0) continue;
         const Stitch& held = (*chart_.stitches)[stitchOf(drawn)];
-        OddCell cell{{row, x + 1, 0}, kCovered, {}};
+        OddCell cell{{row, x + 1, kLeastOdd}, kCovered, {}};
         bool contradicted = false;
         for (int letter = 0; letter < alphabet_.size(); ++letter) {
             const Stitch& other = (*chart_.stitches)[stitchOf(letter)];
             const double log = rowBeliefs.of(x)[letter] - rowBeliefs.of(x)[drawn];
             contradicted = contradicted || log > kContradicted;
+            if (letter == drawn) continue;
             if (other.takes != held.takes || other.makes != held.makes) continue;
             if (log > cell.cell.weight) cell = {{row, x + 1, log}, stitchOf(letter), {}};
         }

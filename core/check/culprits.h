@@ -56,6 +56,9 @@ class CulpritSearch {
         StitchIndex rather = kCovered;
         std::optional<RowShift> shift;
     };
+    // Log odds from which a cell is listed: one that is likelier right than wrong may still be the
+    // likeliest to be wrong of all.
+    static constexpr double kLeastOdd = -4.0;
     std::vector<OddCell> oddCells();
     // Null when this would be one neighbourhood more than can be worked out in the time.
     const Beliefs* beliefsAt(int rowIndex);

@@ -64,14 +64,20 @@ std::string labelOf(const Chart& chart, const Repair& repair) {
     for (const Repair::Cell& cell : repair.cells) {
         const std::string stitch = stitchInWords((*chart.stitches)[cell.stitch]);
         const std::string place = placeInWords(chart, cell.row, cell.column);
+        std::string part;
         if (!repair.shift) {
-            parts.push_back("draw " + stitch + " in " + place);
+            part.append("draw ").append(stitch).append(" in ").append(place);
         } else if (repair.shift->putIn) {
-            parts.push_back("put " + stitch + " in at " + place + ", moving the rest to the left");
+            part.append("put ").append(stitch).append(" in at ").append(place).append(
+                ", moving the rest to the left");
         } else {
-            parts.push_back("take " + stitch + " out of " + place +
-                            ", moving the rest to the right");
+            part.append("take ")
+                .append(stitch)
+                .append(" out of ")
+                .append(place)
+                .append(", moving the rest to the right");
         }
+        parts.push_back(std::move(part));
     }
     return capital(join(parts, " and "));
 }

@@ -116,6 +116,7 @@ void RowCase::findShifts(const Chart& chart, const Beliefs& beliefs, const RowBe
     const std::vector<StitchIndex>& drawn = chart.row(rowIndex_).cells();
     const auto lettersOf = [&](const std::vector<StitchIndex>& cells) {
         std::vector<Alphabet::Letter> letters;
+        letters.reserve(cells.size());
         for (const StitchIndex index : cells) letters.push_back(alphabet.letterOf[index]);
         return letters;
     };
