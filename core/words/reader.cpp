@@ -61,7 +61,9 @@ class Reader {
 
     static bool beginsRow(const Line& line) {
         TokenCursor at(line);
-        return parseRowHeading(at) || parseRowsAgain(at);
+        if (parseRowHeading(at) || parseRowsAgain(at)) return true;
+        Line copy = line;
+        return parseAtBeginnings(copy) > 0;
     }
 
     // A line that goes on with the row above: not blank, without anything like a heading.
@@ -116,7 +118,7 @@ class Reader {
             if (lines_[i].empty()) continue;
             TokenCursor at(lines_[i]);
             const Place place = at.peek().place;
-            if (const auto heading = parseRowHeading(at)) {
+            if (const auto rowHeading = parseRowHeading(at)) {
                 Line body(lines_[i].begin() + static_cast<std::ptrdiff_t>(at.position()),
                           lines_[i].end());
                 while (i + 1 < lines_.size() && !lines_[i + 1].empty() &&
@@ -130,9 +132,16 @@ class Reader {
                     continue;
                 }
                 RowParser parser(std::move(body), {vocabulary, read_.messages, sizes_});
-                table_.add(*heading, parser.parse(), place);
+                table_.add(*rowHeading, parser.parse(), place);
             } else if (const auto again = parseRowsAgain(at)) {
                 table_.repeat(*again, place);
+            } else if (const int rows = parseAtBeginnings(lines_[i])) {
+                RowHeading heading;
+                heading.next = true;
+                heading.nextRows = rows;
+                heading.label = "Next row";
+                RowParser parser(std::move(lines_[i]), {vocabulary, read_.messages, sizes_});
+                table_.add(heading, parser.parse(), place);
             } else {
                 strangeLine(lines_[i]);
             }

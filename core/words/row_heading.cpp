@@ -135,6 +135,7 @@ bool parseNumbered(TokenCursor& at, RowHeading& heading) {
     at.advance();
     at.accept(TokenKind::Stop);
     heading.numbers = parseNumbers(at, false);
+    if (!heading.numbers.empty()) at.accept(TokenKind::Close);  // "Row 1)"
     return !heading.numbers.empty();
 }
 
@@ -165,6 +166,10 @@ bool parseNamed(TokenCursor& at, RowHeading& heading) {
         label = "set-up";
     } else {
         return false;
+    }
+    if (label == "Next" && at.isNumber() && isRowWord(at, 1)) {
+        heading.nextRows = std::clamp(at.peek().value, 1, kMaxRowNumber);
+        at.advance();
     }
     if (!isRowWord(at)) return false;
     setLabel(heading, at.peek().text);
@@ -218,6 +223,35 @@ std::optional<RowHeading> parseRowHeading(TokenCursor& at) {
         return heading;
     }
     return {};
+}
+
+int parseAtBeginnings(std::vector<Token>& line) {
+    TokenCursor at(line);
+    for (; !at.atEnd(); at.advance()) {
+        const std::size_t start = at.position();
+        if (!at.acceptWord({"at"})) continue;
+        at.skipWords({"the"});
+        const bool beginning = at.acceptWord({"beg", "beginning", "start"});
+        at.accept(TokenKind::Stop);
+        at.skipWords({"of", "the"});
+        if (beginning && at.acceptWord({"next", "foll", "following"}) && at.isNumber() &&
+            isRowWord(at, 1)) {
+            const int rows = std::clamp(at.peek().value, 1, kMaxRowNumber);
+            std::vector<Token> one(line.begin(), line.begin() + static_cast<std::ptrdiff_t>(start));
+            for (Token word : tokenize(", asis to end ,")) {
+                if (word.kind == TokenKind::End) break;
+                word.place = line[start].place;
+                word.glued = false;
+                one.push_back(std::move(word));
+            }
+            one.insert(one.end(), line.begin() + static_cast<std::ptrdiff_t>(at.position()) + 2,
+                       line.end());
+            line = std::move(one);
+            return rows;
+        }
+        at.moveTo(start);
+    }
+    return 0;
 }
 
 std::optional<RowsAgainWords> parseRowsAgain(TokenCursor& at) {

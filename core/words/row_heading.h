@@ -12,7 +12,7 @@
 //   heading  = ( "row" | "rows" | "rnd" | "round" .. ) numbers [ family ] [ side ] [ ":" | "." |
 //   "-" ]
 //            | ordinals "row" [ family ] [ side ] [ ":" ]
-//            | ( "next" | "set-up" | "foundation" ) "row" [ side ] [ ":" ]
+//            | ( "next" [ n ] | "set-up" | "foundation" ) "row" [ side ] [ ":" ]
 //            | ( "all" | "every" ) kind "rows" [ ":" ]  |  number ( ":" | ")" )
 //   numbers  = number { ( "," | "and" | "&" ) number | ( "-" | "to" ) number }
 //   family   = "and" ( "all" | "every" ) [ "following" ] kind [ "row" ]
@@ -26,6 +26,7 @@ enum class RowFamily { None, RightSide, WrongSide, Even, Odd, Every };
 struct RowHeading {
     std::vector<int> numbers;  // empty for "next row" and for a family without a first row
     bool next = false;         // "next row", "set-up row"
+    int nextRows = 1;          // "next 2 rows"
     RowFamily family = RowFamily::None;
     int step = 2;  // for Every: distance between its rows
     std::optional<Side> side;
@@ -37,6 +38,11 @@ inline constexpr int kMaxRowNumber = 4000;
 
 // Passes the heading; nothing is passed when none stands here.
 std::optional<RowHeading> parseRowHeading(TokenCursor& at);
+
+// "BO 3 sts at beg of next 2 rows": rows without a heading of their own. Gives the line as the text
+// of one of these rows, "BO 3 sts, asis to end", and how many there are; 0 when the line is none.
+// Requires: the last token is End.
+int parseAtBeginnings(std::vector<Token>& line);
 
 struct RowsAgainWords {
     int first = 0;  // 0: the last `count` rows

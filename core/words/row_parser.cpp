@@ -241,6 +241,15 @@ void RowParser::bracket(Elements& out) {
     const Place place = spanning(open, at_.previous().place);
 
     const std::size_t after = at_.position();
+    if (at_.acceptWord({"in", "into"})) {  // "(p1, k1) into double yo": one into each loop
+        at_.skipWords({"the", "each", "next", "both", "loops", "of"});
+        if (at_.acceptWord({"double", "dyo"})) {
+            at_.skipWords({"yo", "yarn", "over", "yos"});
+            return out.push_back(
+                {spanning(open, at_.previous().place), Group{std::move(body), Figure(1)}});
+        }
+        at_.moveTo(after);
+    }
     int stitches = 0;
     bool each = false;
     if (parseInto(stitches, each)) {

@@ -61,8 +61,9 @@ class RowParser {
         bool more = false;            // "3 more times"
         bool inAll = false;           // "3 times in all"
         bool toEnd = false;
+        bool toMarker = false;
         std::optional<Figure> leaves;  // "to last 2 sts"
-        bool any() const { return times || toEnd || leaves; }
+        bool any() const { return times || toEnd || toMarker || leaves; }
     };
     struct Ending {
         Elements with;
@@ -111,7 +112,9 @@ class RowParser {
     void ground(Elements& out, const Term& term, const Place& place);
     Working working(const Term& term, const TermMatch& match) const;
     void countOf(Working& work, const TermMatch& match, Tail& tail, bool& counted);
+    void passWhere();
     void modifiers(Working& work);
+    bool passedOverLater() const;
     void workedTimes(Elements& out, Element element, const Figure& times);
     void workedUntil(Elements& out, Element element, const Tail& tail, bool counted);
     bool parseInto(int& stitches, bool& each);

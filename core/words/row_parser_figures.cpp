@@ -74,13 +74,17 @@ bool RowParser::parseExtent(Tail& tail) {
         tail.toEnd = true;
         return true;
     }
-    if (at_.acceptWord({"marker", "m"})) return true;
+    if (at_.acceptWord({"marker", "m", "mkr"})) {
+        tail.toMarker = true;
+        return true;
+    }
     if (parseLast(tail)) return true;
     if (at_.isNumber()) {  // "to within 3 sts of the end"
         const Figure leaves = figure();
         if (at_.acceptStitchNoun() && (at_.acceptWord({"of", "from", "before"}))) {
-            at_.skipWords({"the", "end", "row", "of"});
-            tail.leaves = leaves;
+            at_.skipWords({"the", "end", "row", "of", "next"});
+            tail.toMarker = at_.acceptWord({"marker", "m", "mkr"});
+            if (!tail.toMarker) tail.leaves = leaves;
             return true;
         }
     }

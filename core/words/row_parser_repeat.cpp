@@ -282,6 +282,7 @@ Element RowParser::stretchOf(Elements body, const Tail& tail, const Place& place
     stretch.starred = starred;
     stretch.leaves = tail.toEnd ? Figure(0) : tail.leaves;
     if (!tail.toEnd && !tail.leaves) stretch.leaves.reset();
+    stretch.toMarker = tail.toMarker;
     return {place, std::move(stretch)};
 }
 

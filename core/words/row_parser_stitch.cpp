@@ -80,7 +80,22 @@ void RowParser::countOf(Working& work, const TermMatch& match, Tail& tail, bool&
     at_.acceptStitchNoun();
 }
 
+// "at beg of row" says where the stitch stands, which the order of the words says already.
+void RowParser::passWhere() {
+    const std::size_t start = at_.position();
+    if (at_.acceptWord({"at"})) {
+        at_.skipWords({"the"});
+        if (at_.acceptWord({"beg", "beginning", "start", "end"})) {
+            at_.accept(TokenKind::Stop);
+            at_.skipWords({"of", "the", "this", "each", "every", "row", "rnd", "round"});
+            return;
+        }
+    }
+    at_.moveTo(start);
+}
+
 void RowParser::modifiers(Working& work) {
+    passWhere();
     while (const auto match = context_.vocabulary.match(at_.tokens(), at_.position())) {
         if (match->term->role != TermRole::Modifier) return;
         at_.advance(match->tokens);
@@ -133,7 +148,7 @@ void RowParser::stitch(Elements& out, const TermMatch& match, const Place& place
                                {term.mayMean->meaning, {{element.place, other}}}}};
         // Yarn forward before a slipped stitch usually only moves the yarn.
         std::size_t skip = at_.is(TokenKind::Comma) ? 1 : 0;
-        if (other.makes == 0 && at_.isWord({"sl", "slip"}, skip)) {
+        if (other.makes == 0 && at_.isWord({"sl", "slip"}, skip) && !passedOverLater()) {
             auto& readings = std::get<Choice>(element.what).readings;
             std::swap(readings[0], readings[1]);
         }
@@ -150,6 +165,16 @@ void RowParser::stitch(Elements& out, const TermMatch& match, const Place& place
         bareInFull_ = word.size() > 2;
     }
     out.push_back(std::move(element));
+}
+
+// "sl 1, k1, psso" follows: a yarn forward before it is an over.
+bool RowParser::passedOverLater() const {
+    constexpr std::size_t kFar = 9;  // tokens of "sl 1, k2tog, psso"
+    for (std::size_t i = 0; i < kFar; ++i) {
+        if (at_.isWord({"psso", "passo", "pass", "sso"}, i)) return true;
+        if (at_.is(TokenKind::Star, i) || at_.is(TokenKind::End, i)) return false;
+    }
+    return false;
 }
 
 // "garter st", "k1, p1 rib", "in pattern": any number of stitches, one into one.

@@ -18,7 +18,8 @@ std::string rowName(int number) {
 
 void RowTable::add(const RowHeading& heading, ParsedRow parsed, const Place& place) {
     std::vector<int> numbers = heading.numbers;
-    if (heading.next) numbers = {std::min(current_ + 1, kMaxRowNumber)};
+    for (int i = 1; heading.next && i <= heading.nextRows; ++i)
+        numbers.push_back(std::min(current_ + i, kMaxRowNumber));
     const std::size_t weight = elementCount(parsed.elements);
     for (const int number : numbers) {
         if ((written_ += weight) > kMostElements) {

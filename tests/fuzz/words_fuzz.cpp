@@ -5,11 +5,13 @@
 #include <string>
 #include <string_view>
 
+#include "core/chart/edits.h"
+#include "core/words/chart_from_rows.h"
 #include "core/words/prove.h"
 #include "core/words/reader.h"
 
-// Any text at all is read, its errors told and what was understood proved: nothing may crash, hang
-// or point outside the text.
+// Any text at all is read, its errors told, what was understood proved and drawn as a chart:
+// nothing may crash, hang or point outside the text, and a chart is always in order.
 namespace {
 
 void require(bool condition) {
@@ -37,6 +39,9 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         const WrittenProof proof = proveWritten(read.pattern, i);
         require(proof.rows.size() == read.pattern.rows.size());
         require(proof.knittable == proof.faulty.empty());
+        const auto drawn = chartFromRows(read.pattern, i);
+        require(drawn || !drawn.error().message.empty());
+        if (drawn) require(!frameProblem(drawn->chart));
     }
     return 0;
 }
