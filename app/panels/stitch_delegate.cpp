@@ -15,7 +15,7 @@ namespace {
 constexpr int kCell = 22;
 constexpr int kWidestSymbol = 66;
 constexpr int kPad = 8;
-constexpr int kLine = 30;
+constexpr int kLine = 34;  // two lines of a long name
 constexpr int kKeyEdge = 18;
 
 void drawHeading(QPainter& painter, const QStyleOptionViewItem& option, const QString& text) {
@@ -25,6 +25,19 @@ void drawHeading(QPainter& painter, const QStyleOptionViewItem& option, const QS
     painter.setPen(option.palette.color(QPalette::Active, QPalette::Text));
     painter.drawText(option.rect.adjusted(kPad, 0, -kPad, -4), Qt::AlignLeft | Qt::AlignBottom,
                      text);
+}
+
+// On one line or broken into two; cut short only where that does not do.
+void drawName(QPainter& painter, const QStyleOptionViewItem& option, const QRect& room,
+              const QString& name) {
+    constexpr int kFlags = Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap;
+    const QRect needed = option.fontMetrics.boundingRect(room, kFlags, name);
+    if (needed.height() <= room.height() && needed.width() <= room.width()) {
+        painter.drawText(room, kFlags, name);
+        return;
+    }
+    painter.drawText(room, Qt::AlignLeft | Qt::AlignVCenter,
+                     option.fontMetrics.elidedText(name, Qt::ElideRight, room.width()));
 }
 
 // The number as a small key cap at the right end; gives the room it took.
@@ -89,9 +102,7 @@ void StitchDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
         option.fontMetrics.elidedText(abbreviation, Qt::ElideRight, std::max(40, text.width() / 3));
     const int shortWidth = option.fontMetrics.horizontalAdvance(shortForm);
     painter->setPen(ink);
-    painter->drawText(text, Qt::AlignLeft | Qt::AlignVCenter,
-                      option.fontMetrics.elidedText(index.data().toString(), Qt::ElideRight,
-                                                    text.width() - shortWidth - kPad));
+    drawName(*painter, option, text.adjusted(0, 0, -shortWidth - kPad, 0), index.data().toString());
     QColor quiet = ink;
     quiet.setAlphaF(0.75F);
     painter->setPen(quiet);

@@ -30,7 +30,7 @@ StitchesPanel::StitchesPanel(Document& document, ViewState& view, QWidget* paren
       model_(new StitchListModel(this)),
       delegate_(new StitchDelegate(this)) {
     search_->setObjectName(QStringLiteral("stitchSearch"));
-    search_->setPlaceholderText(tr("Find a stitch: k2tog, yarn over …"));
+    search_->setPlaceholderText(tr("Find a stitch"));
     search_->setAccessibleName(tr("Find a stitch"));
     search_->setClearButtonEnabled(true);
     search_->installEventFilter(this);

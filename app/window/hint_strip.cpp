@@ -22,9 +22,9 @@ HintStrip::HintStrip(QWidget* parent) : QFrame(parent) {
     setAutoFillBackground(true);
     setBackgroundRole(QPalette::AlternateBase);
     auto* text = new QLabel(
-        tr("<b>Welcome.</b> Choose a stitch at the left and click in the chart, or move with the "
-           "arrow keys and press Space. Every change is checked at once, for every size: try to "
-           "put a mistake in, and take it back with Ctrl+Z."),
+        tr("<b>Welcome.</b> Choose a stitch and click in the chart, or move with the arrow "
+           "keys and press Space. Every change is checked at once, for every size: put a "
+           "mistake in, and take it back with Ctrl+Z."),
         this);
     text->setWordWrap(true);
     auto* close = new QToolButton(this);

@@ -6,6 +6,7 @@
 #include <QFileInfo>
 #include <QMenu>
 #include <QMimeData>
+#include <QScrollArea>
 #include <QSettings>
 #include <QStackedWidget>
 #include <QStatusBar>
@@ -41,9 +42,17 @@ constexpr QSize kFirstSize(1280, 820);  // device-independent pixels
 // Cells of a chart that is just opened, device-independent pixels.
 constexpr int kSmallestToRead = 18;
 constexpr int kLargestToRead = 32;
+constexpr int kStitchesWidth = 264;  // docks of a window without a remembered layout
+constexpr int kChecksWidth = 330;
+constexpr int kChartPage = 0;  // places in the stack
+constexpr int kStartPage = 1;
 constexpr int kLayoutVersion = 1;  // raise when docks are added or renamed
 const QString kGeometryKey = QStringLiteral("window/geometry");
 const QString kLayoutKey = QStringLiteral("window/layout");
+
+QDockWidget* dockOf(const QWidget& panel) {
+    return qobject_cast<QDockWidget*>(panel.parentWidget());
+}
 
 }  // namespace
 
@@ -84,7 +93,12 @@ void MainWindow::buildCentre() {
     start_ = new StartPage(this);
     stack_ = new QStackedWidget(this);
     stack_->addWidget(page);
-    stack_->addWidget(start_);
+    // The page keeps its own width; a window that is smaller scrolls it.
+    auto* scroller = new QScrollArea(this);
+    scroller->setWidget(start_);
+    scroller->setWidgetResizable(true);
+    scroller->setFrameShape(QFrame::NoFrame);
+    stack_->addWidget(scroller);
     setCentralWidget(stack_);
 }
 
@@ -191,7 +205,7 @@ void MainWindow::recover(const Recovered& work) {
 }
 
 bool MainWindow::showsStartPage() const {
-    return stack_->currentWidget() == start_;
+    return stack_->currentIndex() == kStartPage;
 }
 
 void MainWindow::showStartPage(bool on) {
@@ -200,10 +214,10 @@ void MainWindow::showStartPage(bool on) {
     if (on) {
         chartLayout_ = saveState(kLayoutVersion);
         start_->showRecent(FileController::recentFiles());
-        stack_->setCurrentWidget(start_);
+        stack_->setCurrentIndex(kStartPage);
         for (QDockWidget* dock : docks) dock->hide();
     } else {
-        stack_->setCurrentIndex(0);
+        stack_->setCurrentIndex(kChartPage);
         restoreState(chartLayout_, kLayoutVersion);
         chart_->setFocus();
     }
@@ -225,7 +239,7 @@ void MainWindow::refreshTitle() {
 
 void MainWindow::raisePanel(QWidget* panel) {
     showStartPage(false);
-    auto* dock = qobject_cast<QDockWidget*>(panel->parentWidget());
+    QDockWidget* dock = dockOf(*panel);
     dock->show();
     dock->raise();
 }
@@ -233,7 +247,9 @@ void MainWindow::raisePanel(QWidget* panel) {
 void MainWindow::restoreLayout() {
     const QSettings settings;
     if (!restoreGeometry(settings.value(kGeometryKey).toByteArray())) resize(kFirstSize);
-    restoreState(settings.value(kLayoutKey).toByteArray(), kLayoutVersion);
+    if (restoreState(settings.value(kLayoutKey).toByteArray(), kLayoutVersion)) return;
+    resizeDocks({dockOf(*stitches_), dockOf(*checks_)}, {kStitchesWidth, kChecksWidth},
+                Qt::Horizontal);
 }
 
 void MainWindow::rememberLayout() {

@@ -162,5 +162,17 @@ TEST_F(PanelTest, MendsTheSlipWithOneClick) {
     EXPECT_FALSE(document().report().hasFault());
 }
 
+TEST_F(PanelTest, HidesFindingsThatAreFilteredOut) {
+    open("leaf-scarf-with-a-slip");
+    auto& tree = find<QTreeWidget>("findings");
+    const int before = tree.topLevelItemCount();
+    auto& faults = find<QToolButton>("showFault");
+    ASSERT_TRUE(faults.isVisible());
+    faults.click();
+    EXPECT_LT(tree.topLevelItemCount(), before);
+    faults.click();
+    EXPECT_EQ(tree.topLevelItemCount(), before);
+}
+
 }  // namespace
 }  // namespace lacewright::app

@@ -75,6 +75,35 @@ TEST_F(WindowTest, SwitchesBetweenStartPageAndChart) {
     EXPECT_TRUE(find<QDockWidget>("checksDock").isVisible());
 }
 
+TEST_F(WindowTest, OpensFilesThatAreDroppedOnIt) {
+    ASSERT_TRUE(saveChart(blankChart(5, 4), fileIn("small.lacewright").toStdString()));
+    QMimeData data;
+    data.setUrls({QUrl::fromLocalFile(fileIn("small.lacewright"))});
+    QDragEnterEvent enter(QPoint(50, 50), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(window_.get(), &enter);
+    EXPECT_TRUE(enter.isAccepted());
+    QDropEvent drop(QPointF(50, 50), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(window_.get(), &drop);
+    EXPECT_EQ(chart().width, 5);
+}
+
+TEST_F(WindowTest, RemembersItsSizeAndPanels) {
+    window_->resize(1000, 640);
+    find<QDockWidget>("stitchesDock").hide();
+    EXPECT_TRUE(window_->close());
+    MainWindow again(prompts_, fileIn("unsaved"));
+    again.show();
+    EXPECT_EQ(again.size(), QSize(1000, 640));
+    EXPECT_TRUE(again.findChild<QDockWidget*>("stitchesDock")->isHidden());
+}
+
+TEST_F(WindowTest, IsUsableInASmallWindow) {
+    window_->resize(900, 600);
+    QTest::qWait(1);
+    EXPECT_EQ(window_->size(), QSize(900, 600));
+    EXPECT_GT(chartView().width(), 250);
+}
+
 TEST_F(WindowTest, PutsTheHintAwayForGood) {
     auto& hint = find<HintStrip>("hintStrip");
     EXPECT_TRUE(hint.isVisible());
