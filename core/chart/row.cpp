@@ -1,5 +1,6 @@
 #include "core/chart/row.h"
 
+#include <cstring>
 #include <utility>
 
 namespace lacewright {
@@ -12,7 +13,15 @@ Tally tallyOf(std::span<const StitchIndex> cells, const StitchCatalogue& stitche
     for (std::size_t start = 0; start < cells.size(); start += kBlock) {
         const std::size_t end = start + kBlock < cells.size() ? start + kBlock : cells.size();
         std::uint32_t sum = 0;
-        for (std::size_t i = start; i < end; ++i) sum += packed[cells[i]];
+        std::size_t i = start;
+        // Four cells a time: fetching them takes longer than adding them up.
+        for (; i + 4 <= end; i += 4) {
+            std::uint64_t four = 0;
+            std::memcpy(&four, cells.data() + i, sizeof four);
+            sum += packed[four & 0xFFFFU] + packed[(four >> 16U) & 0xFFFFU] +
+                   packed[(four >> 32U) & 0xFFFFU] + packed[four >> 48U];
+        }
+        for (; i < end; ++i) sum += packed[cells[i]];
         tally.takes += sum & 0xFFFFU;
         tally.makes += sum >> 16U;
     }

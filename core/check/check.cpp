@@ -44,9 +44,9 @@ class Checker::Memory {
         bool findingsDiffer = false;
         for (const int row : rows) {
             const auto r = static_cast<std::size_t>(row);
-            const bool hadNone = byRow_[r].empty();
+            const std::vector<Finding> before = std::exchange(byRow_[r], {});
             checkRow(row);
-            findingsDiffer = findingsDiffer || !hadNone || !byRow_[r].empty();
+            findingsDiffer = findingsDiffer || before != byRow_[r] || mayFold(row);
             report_.rows[r].forms = survey_.forms()[r];
         }
         if (findingsDiffer || chartFindingsMayDiffer(rows)) assemble();
@@ -75,12 +75,26 @@ class Checker::Memory {
                            [&](int row) { return row == 0 || row == first || row == last; });
     }
 
+    // Whether findings of the row or of the one above may be folded otherwise than before: that
+    // depends on the counts of both, not on the findings alone.
+    bool mayFold(int row) const {
+        const auto r = static_cast<std::size_t>(row);
+        return survey_.misfit(row) != nullptr && !byRow_[r].empty();
+    }
+
     void assemble() {
-        report_.findings = frameFindings_;
-        for (const ChartRule rule : kChartRules) rule(survey_, report_.findings);
+        std::vector<Finding> ofChart = frameFindings_;
+        for (const ChartRule rule : kChartRules) rule(survey_, ofChart);
+        std::stable_sort(ofChart.begin(), ofChart.end(),
+                         [](const Finding& a, const Finding& b) { return a.row < b.row; });
+        report_.findings.clear();
+        auto next = ofChart.begin();
         for (int row = 0; row < chart().height(); ++row) {
             const auto& own = byRow_[static_cast<std::size_t>(row)];
             if (own.empty()) continue;
+            for (; next != ofChart.end() && next->row <= chart().rowNumber(row); ++next) {
+                report_.findings.push_back(std::move(*next));
+            }
             std::vector<Finding> findings = own;
             foldWithinRow(findings);
             const bool below =
@@ -90,8 +104,7 @@ class Checker::Memory {
             if (below) foldIntoRow(chart().rowNumber(row - 1), findings);
             std::move(findings.begin(), findings.end(), std::back_inserter(report_.findings));
         }
-        std::stable_sort(report_.findings.begin(), report_.findings.end(),
-                         [](const Finding& a, const Finding& b) { return a.row < b.row; });
+        std::move(next, ofChart.end(), std::back_inserter(report_.findings));
         report_.knittable = !report_.hasFault();
         report_.closes = report_.knittable ? closes(survey_) : std::nullopt;
     }

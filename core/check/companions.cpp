@@ -25,9 +25,9 @@ std::vector<ShapingUnit> unitsIn(const Row& row, int first, int last,
     std::vector<ShapingUnit> units;
     for (int column = first; column <= last; ++column) {
         const StitchIndex index = row.at(column);
-        if (index == kCovered) continue;
+        // Most cells shape nothing, and say so without their whole stitch being fetched.
+        if ((stitches.bits()[index] & kShapingBit) == 0) continue;
         const Stitch& stitch = stitches[index];
-        if (stitch.net() == 0) continue;
         if (stitch.kind == StitchKind::BindOff || stitch.kind == StitchKind::CastOn) continue;
         units.push_back({column, stitch.net()});
     }

@@ -2,15 +2,18 @@
 
 namespace lacewright {
 
-std::vector<CompanionPair> partedPairs(const Chart& chart, int row, int right) {
-    const Row& cells = chart.row(row);
-    if (right < 1 || right >= chart.width) return {};
-    const bool balanced = cells.total().net() == 0;
+PairsAcross::PairsAcross(const Chart& chart, int row) : chart_(chart), cells_(chart.row(row)) {}
+
+std::vector<CompanionPair> PairsAcross::partedAt(int right) {
+    if (right < 1 || right >= chart_.width || !cells_.traits().hasShaping) return {};
     // In a balanced row as many pairs cross a gap as the columns right of it are out of balance.
-    if (balanced && cells.upTo(right).net() == 0) return {};
-    const Path across{{1, chart.width, Segment::Part::Plain, -1}};
+    if (cells_.total().net() == 0 && cells_.upTo(right).net() == 0) return {};
+    if (!pairs_) {
+        const Path across{{1, chart_.width, Segment::Part::Plain, -1}};
+        pairs_ = companionsOn(cells_, across, *chart_.stitches).pairs;
+    }
     std::vector<CompanionPair> parted;
-    for (const CompanionPair& pair : companionsOn(cells, across, *chart.stitches).pairs) {
+    for (const CompanionPair& pair : *pairs_) {
         if ((pair.increase <= right) != (pair.decrease <= right)) parted.push_back(pair);
     }
     return parted;

@@ -1,14 +1,27 @@
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "core/check/companions.h"
 
 namespace lacewright {
 
-// Companions on one row that an edge between the columns `right` and `right + 1` parts, paired over
-// the whole width as drawn once across; none at the edges of the chart.
-// Requires: 0 <= row < height.
-std::vector<CompanionPair> partedPairs(const Chart& chart, int row, int right);
+// The companions of one row over the whole width, as drawn once across, and which of them an edge
+// parts. They are paired when first asked for and kept: all sizes share them.
+class PairsAcross {
+ public:
+    // The chart must live longer. Requires: 0 <= row < height.
+    PairsAcross(const Chart& chart, int row);
+
+    // Those that an edge between the columns `right` and `right + 1` parts; none at the edges of
+    // the chart.
+    std::vector<CompanionPair> partedAt(int right);
+
+ private:
+    const Chart& chart_;
+    const Row& cells_;
+    std::optional<std::vector<CompanionPair>> pairs_;
+};
 
 }  // namespace lacewright

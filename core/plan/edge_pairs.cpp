@@ -61,10 +61,10 @@ int offCentreOf(const Chart& chart, const Path& path, const Reach& reach) {
 std::vector<int> partedByEdge(const Chart& chart) {
     std::vector<int> parted(static_cast<std::size_t>(chart.width) + 1);
     for (int row = 0; row < chart.height(); ++row) {
-        if (!chart.row(row).traits().hasShaping) continue;
+        PairsAcross pairs(chart, row);
         for (int right = 1; right < chart.width; ++right) {
             parted[static_cast<std::size_t>(right)] +=
-                static_cast<int>(partedPairs(chart, row, right).size());
+                static_cast<int>(pairs.partedAt(right).size());
         }
     }
     return parted;

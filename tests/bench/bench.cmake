@@ -2,11 +2,11 @@
 # the ratios, which are taken in one process.
 find_package(benchmark REQUIRED)
 find_package(nlohmann_json 3.11 REQUIRED)
-add_executable(benchmarks bench/open_bench.cpp bench/svg_bench.cpp)
+add_executable(benchmarks bench/check_bench.cpp bench/open_bench.cpp bench/svg_bench.cpp)
 target_link_libraries(benchmarks PRIVATE
     core project_options nlohmann_json::nlohmann_json benchmark::benchmark_main)
 if(LACEWRIGHT_BUILD_APP)
-    target_sources(benchmarks PRIVATE bench/svg_against_qt_bench.cpp)
+    target_sources(benchmarks PRIVATE bench/canvas_bench.cpp bench/svg_against_qt_bench.cpp)
     target_link_libraries(benchmarks PRIVATE app_lib)
 endif()
 

@@ -1,7 +1,4 @@
 #include <benchmark/benchmark.h>
-#include <time.h>
-
-#include <algorithm>
 #include <cstdlib>
 #include <nlohmann/json.hpp>
 #include <random>
@@ -9,6 +6,7 @@
 #include <string_view>
 
 #include "core/file/chart_text.h"
+#include "tests/bench/seconds.h"
 
 // Opening a chart against the cost of merely checking that its bytes are JSON. Both run in turn in
 // one process, in seconds of this thread alone, and the fastest of each counts, because a shared
@@ -55,37 +53,25 @@ Chart laceChart(Pattern pattern) {
     return chart;
 }
 
-double cpuSeconds() {
-    timespec now = {};
-    ::clock_gettime(CLOCK_THREAD_CPUTIME_ID, &now);
-    return static_cast<double>(now.tv_sec) + 1e-9 * static_cast<double>(now.tv_nsec);
-}
-
-double seconds(const auto& work) {
-    const double start = cpuSeconds();
-    work();
-    return cpuSeconds() - start;
-}
-
 void open1000By1000(benchmark::State& state) {
     const std::string text = writeChart(laceChart(static_cast<Pattern>(state.range(0))));
-    double accept = 1e9;
-    double open = 1e9;
+    test::Fastest accept;
+    test::Fastest open;
     for (auto _ : state) {
-        accept = std::min(accept, seconds([&text] {
-                              bool fine = nlohmann::json::accept(text);
-                              benchmark::DoNotOptimize(fine);
-                          }));
-        open = std::min(open, seconds([&text] {
-                            const Result<Chart> chart = readChart(text);
-                            if (!chart) std::abort();
-                            benchmark::DoNotOptimize(chart.value().width);
-                        }));
+        accept.run([&text] {
+            bool fine = nlohmann::json::accept(text);
+            benchmark::DoNotOptimize(fine);
+        });
+        open.run([&text] {
+            const Result<Chart> chart = readChart(text);
+            if (!chart) std::abort();
+            benchmark::DoNotOptimize(chart.value().width);
+        });
     }
     state.counters["bytes"] = static_cast<double>(text.size());
-    state.counters["accept_ms"] = 1e3 * accept;
-    state.counters["open_ms"] = 1e3 * open;
-    state.counters["open_to_accept"] = open / accept;
+    state.counters["accept_ms"] = 1e3 * accept.seconds();
+    state.counters["open_ms"] = 1e3 * open.seconds();
+    state.counters["open_to_accept"] = open.seconds() / accept.seconds();
 }
 BENCHMARK(open1000By1000)
     ->ArgName("pattern")

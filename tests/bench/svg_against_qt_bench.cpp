@@ -1,43 +1,30 @@
 #include <benchmark/benchmark.h>
 
 #include <QBuffer>
-#include <QGuiApplication>
 #include <QPainter>
 #include <QSvgGenerator>
-#include <chrono>
 
 #include "app/print/paint_sheet.h"
 #include "core/sheet/lay_out.h"
 #include "core/sheet/svg.h"
+#include "tests/bench/offscreen_application.h"
+#include "tests/bench/seconds.h"
 #include "tests/support/large_lace.h"
 
 namespace lacewright {
 namespace {
 
-using Clock = std::chrono::steady_clock;
-
-template <class Work>
-double seconds(Work work) {
-    const auto start = Clock::now();
-    work();
-    return std::chrono::duration<double>(Clock::now() - start).count();
-}
-
 // The same sheet written by Qt's own generator and by us, one after the other.
 void svgAgainstQt(benchmark::State& state) {
-    qputenv("QT_QPA_PLATFORM", "offscreen");
-    char name[] = "benchmarks";
-    char* arguments[] = {name, nullptr};
-    int count = 1;
-    const QGuiApplication application(count, arguments);
+    test::offscreenApplication();
     const int side = static_cast<int>(state.range(0));
     const Chart chart = test::largeLace(side, side);
-    double qtSeconds = 0;
-    double ourSeconds = 0;
+    test::Fastest qts;
+    test::Fastest ours;
     double qtBytes = 0;
     double ourBytes = 0;
     for (auto _ : state) {
-        qtSeconds += seconds([&] {
+        qts.run([&] {
             const Sheet sheet = layOut(chart, {});
             QBuffer buffer;
             buffer.open(QIODevice::WriteOnly);
@@ -49,10 +36,9 @@ void svgAgainstQt(benchmark::State& state) {
             painter.end();
             qtBytes = static_cast<double>(buffer.size());
         });
-        ourSeconds +=
-            seconds([&] { ourBytes = static_cast<double>(svgText(layOut(chart, {})).size()); });
+        ours.run([&] { ourBytes = static_cast<double>(svgText(layOut(chart, {})).size()); });
     }
-    state.counters["times_faster"] = qtSeconds / ourSeconds;
+    state.counters["times_faster"] = qts.seconds() / ours.seconds();
     state.counters["times_smaller"] = qtBytes / ourBytes;
 }
 BENCHMARK(svgAgainstQt)->Arg(100)->Arg(1000)->Unit(benchmark::kMillisecond);

@@ -11,8 +11,8 @@ namespace lacewright::test {
 // of all cells not plain (13 of 24 on a patterned row).
 inline Chart largeLace(int width, int height) {
     constexpr std::array<const char*, 24> kMotif = {
-        "yo", "ssk", "k",  "yo",  "sk2p", "yo", "k", "k2tog", "yo", "k", "k",     "k2tog",
-        "yo", "k",   "yo", "ssk", "k",    "k",  "k", "k",     "k",  "p", "k2tog", "k"};
+        "yo", "ssk", "k",  "yo",  "sk2p", "yo", "k", "k2tog", "yo", "k", "k",    "k2tog",
+        "yo", "k",   "yo", "ssk", "k",    "k",  "k", "k",     "k",  "p", "ktbl", "k"};
     Chart chart = blankChart(width, height);
     std::vector<StitchIndex> motif;
     for (const char* id : kMotif) motif.push_back(*chart.stitches->find(id));

@@ -31,12 +31,12 @@ bool substituted(const SizeSurvey& s, int row, Edge edge, const CompanionPair& p
                        });
 }
 
-std::vector<Parting> partingsOf(const Chart& chart, const SizeSurvey& s, int row) {
+std::vector<Parting> partingsOf(PairsAcross& pairs, const SizeSurvey& s, int row) {
     const Reach& reach = s.paths.reach(row);
     std::vector<Parting> partings;
     for (const auto& [edge, column, right] : {std::tuple(Edge::Start, reach.start, reach.start - 1),
                                               std::tuple(Edge::End, reach.end, reach.end)}) {
-        Parting parting{edge, column, partedPairs(chart, row, right)};
+        Parting parting{edge, column, pairs.partedAt(right)};
         const Edge side = edge;
         std::erase_if(parting.pairs,
                       [&](const CompanionPair& p) { return substituted(s, row, side, p); });
@@ -121,10 +121,10 @@ void checkSizeRows(const Survey& survey, int row, std::vector<Finding>& findings
     using Group = std::vector<const SizeSurvey*>;
     std::map<std::tuple<decltype(Parting().key()), bool>, std::pair<Parting, Group>> partings;
     std::map<std::int64_t, Group> miscounts;
-    const bool shaped = chart.row(row).traits().hasShaping;
+    PairsAcross pairs(chart, row);
     for (const SizeSurvey& s : survey.sizes()) {
         const std::int64_t by = difference(s, row);
-        const auto parted = shaped ? partingsOf(chart, s, row) : std::vector<Parting>();
+        const auto parted = partingsOf(pairs, s, row);
         for (const Parting& parting : parted) {
             auto& entry = partings[{parting.key(), by != 0}];
             entry.first = parting;
