@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "app/document/document.h"
+#include "app/panels/wrapped_button.h"
 #include "core/check/mend.h"
 
 namespace lacewright::app {
@@ -41,12 +42,10 @@ void MendButtons::show(const std::vector<Mend>& mends) {
     for (std::size_t i = 0; i < mends_.size(); ++i) {
         const QString label = QString::fromStdString(mends_[i].label);
         const QString reason = QString::fromStdString(mends_[i].reason);
-        auto* button = new QPushButton(label, this);
+        auto* button = new WrappedButton(label, this);
         button->setObjectName(QStringLiteral("mend%1").arg(i + 1));
         button->setToolTip(reason);
         button->setAccessibleDescription(reason);
-        button->setStyleSheet(QStringLiteral("text-align: left; padding: 5px 10px;"));
-        button->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
         connect(button, &QPushButton::clicked, this, [this, i] { apply(i); });
         layout_->addWidget(button);
     }

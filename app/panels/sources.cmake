@@ -20,5 +20,7 @@ target_sources(app_lib PRIVATE
     panels/stitches_panel.h
     panels/verdict.cpp
     panels/wording.cpp
+    panels/wrapped_button.cpp
+    panels/wrapped_button.h
     panels/wrapped_delegate.cpp
 )
