@@ -5,10 +5,12 @@
 #include <algorithm>
 #include <cstdlib>
 #include <functional>
+#include <map>
 #include <random>
 #include <sstream>
 
 #include "core/check/pairing.h"
+#include "tests/support/motifs.h"
 
 namespace lacewright {
 namespace {
@@ -160,6 +162,43 @@ TEST(Companions, ADoubleDecreaseTakesTwoYarnOvers) {
     EXPECT_EQ(found.pairs, (std::vector<CompanionPair>{{2, 4, 2, false}, {6, 4, -2, false}}));
     EXPECT_EQ(companionsOn(oneRow("k yo2 s2kp"), 0).pairs,
               (std::vector<CompanionPair>{{2, 3, 1, false}, {2, 3, 1, false}}));
+}
+
+// Patterns of Lambert 1843, Beeton 1870 and Dillmont 1886 (tests/support/motifs.cpp).
+TEST(Companions, OfHandbookRowsDoNotCrossAndLeaveNobodyOutWhereTheRowBalances) {
+    int pairs = 0;
+    for (const Chart& chart : test::handbookMotifs()) {
+        for (int row = 0; row < chart.height(); ++row) {
+            const Companions found = companionsOn(chart, row);
+            if (chart.row(row).total().net() == 0) {
+                EXPECT_TRUE(found.orphans.empty()) << chart.name << " row " << row + 1;
+            }
+            std::map<int, int> partners;
+            for (const CompanionPair& a : found.pairs) {
+                ++pairs;
+                ++partners[a.increase];
+                ++partners[a.decrease];
+                for (const CompanionPair& b : found.pairs) {
+                    if (a.acrossRepeats || b.acrossRepeats) continue;
+                    const auto [low, high] = std::minmax(a.increase, a.decrease);
+                    const auto inside = [low = low, high = high](int c) {
+                        return c > low && c < high;
+                    };
+                    const auto outside = [low = low, high = high](int c) {
+                        return c < low || c > high;
+                    };
+                    EXPECT_FALSE((inside(b.increase) && outside(b.decrease)) ||
+                                 (inside(b.decrease) && outside(b.increase)))
+                        << chart.name << " row " << row + 1;
+                }
+            }
+            for (const auto& [column, count] : partners) {
+                const int net = (*chart.stitches)[chart.row(row).at(column)].net();
+                EXPECT_LE(count, std::abs(net)) << chart.name << " row " << row + 1;
+            }
+        }
+    }
+    EXPECT_GT(pairs, 50);
 }
 
 TEST(Companions, GoOverTheEdgeOfARepeatWhenThatIsShorter) {
