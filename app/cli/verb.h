@@ -64,6 +64,7 @@ const Verb* findVerb(std::string_view name);
 
 int runCheck(const Call& call);
 int runChart(const Call& call);
+int runCompare(const Call& call);
 int runDraw(const Call& call);
 int runWrite(const Call& call);
 

@@ -21,12 +21,17 @@ class IntervalTable {
         findAgreement();
         for (Level& level : levels_) {
             level.atom.assign((n_ + 1) * (n_ + 1), kNever);
+            level.ends.resize(n_ + 1);
             level.period.assign((n_ + 1) * (n_ + 1), 0);
             level.best.assign((n_ + 1) * (n_ + 1), 0);
             level.cut.assign((n_ + 1) * (n_ + 1), 0);
         }
         for (std::size_t length = 1; length <= n_; ++length) {
-            for (std::size_t i = 0; i + length <= n_; ++i) fill(i, i + length);
+            std::vector<std::size_t> periods;
+            for (std::size_t p = 1; p * 2 <= length; ++p) {
+                if (length % p == 0) periods.push_back(p);
+            }
+            for (std::size_t i = 0; i + length <= n_; ++i) fill(i, i + length, periods);
         }
     }
 
@@ -34,8 +39,9 @@ class IntervalTable {
 
  private:
     struct Level {
-        std::vector<int> atom;              // cost as one phrase
-        std::vector<std::uint16_t> period;  // of that phrase; 0: a counted run
+        std::vector<int> atom;                       // cost as one phrase
+        std::vector<std::uint16_t> period;           // of that phrase; 0: a counted run
+        std::vector<std::vector<std::size_t>> ends;  // by start: where one phrase may end so far
         std::vector<int> best;
         std::vector<std::uint16_t> cut;  // end of the first phrase
     };
@@ -69,7 +75,7 @@ class IntervalTable {
         return cost;
     }
 
-    void fill(std::size_t i, std::size_t j) {
+    void fill(std::size_t i, std::size_t j, const std::vector<std::size_t>& periods) {
         const std::size_t length = j - i;
         for (int depth = 0; depth < 2; ++depth) {
             Level& level = levels_[depth];
@@ -79,8 +85,8 @@ class IntervalTable {
                 atom = levels_[0].atom[at(i, j)];
                 period = levels_[0].period[at(i, j)];
             }
-            for (std::size_t p = 1; p * 2 <= length; ++p) {
-                if (length % p != 0 || agree_[at(i, i + p)] < length - p) continue;
+            for (const std::size_t p : periods) {
+                if (agree_[at(i, i + p)] < length - p) continue;
                 const int cost = depth == 0
                                      ? plain(i, i + p) + kBracketCost
                                      : levels_[0].best[at(i, i + p)] + kBracketCost + kNestedCost;
@@ -94,13 +100,14 @@ class IntervalTable {
             level.period[at(i, j)] = static_cast<std::uint16_t>(period);
             int best = atom;
             std::size_t cut = j;
-            for (std::size_t k = j - 1; k > i; --k) {
-                const int cost = level.atom[at(i, k)] + level.best[at(k, j)];
+            for (auto end = level.ends[i].rbegin(); end != level.ends[i].rend(); ++end) {
+                const int cost = level.atom[at(i, *end)] + level.best[at(*end, j)];
                 if (cost < best) {
                     best = cost;
-                    cut = k;
+                    cut = *end;
                 }
             }
+            if (atom < kNever) level.ends[i].push_back(j);
             level.best[at(i, j)] = best;
             level.cut[at(i, j)] = static_cast<std::uint16_t>(cut);
         }

@@ -48,13 +48,13 @@ bool sameWork(const std::vector<ChartedStitch>& charted,
 }
 
 bool provenSame(const Chart& chart, int rowIndex, const std::vector<const Size*>& sizes,
-                StitchWords& words, const WrittenRow& row) {
+                StitchWords& words, const WrittenPattern& pattern, const WrittenRow& row) {
     if (row.side != chart.sideOf(rowIndex)) return false;
     const auto same = [&](const Size* size, std::size_t index, int open) {
         const auto charted = chartedStitches(chart, rowIndex, size, open, words);
         const std::vector<CountedRow> readings = countedReadings(row, index, 1);
         if (!charted || readings.empty()) return false;
-        const auto written = unrolledOver(row, index, readings.front(), takesOf(*charted));
+        const auto written = unrolledOver(pattern, row, index, readings.front(), takesOf(*charted));
         return written && sameWork(*charted, *written);
     };
     for (std::size_t i = 0; i < sizes.size(); ++i) {

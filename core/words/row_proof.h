@@ -39,8 +39,9 @@ bool sameWork(const std::vector<ChartedStitch>& charted,
               const std::vector<UnrolledStitch>& written);
 
 // The written row in its usual reading is the charted one for every one of the sizes, or without
-// sizes for every number of repeats. Size i of the list is size i of the written row.
+// sizes for every number of repeats. Size i of the list is size i of the pattern, which `row` is
+// of.
 bool provenSame(const Chart& chart, int rowIndex, const std::vector<const Size*>& sizes,
-                StitchWords& words, const WrittenRow& row);
+                StitchWords& words, const WrittenPattern& pattern, const WrittenRow& row);
 
 }  // namespace lacewright

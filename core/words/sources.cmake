@@ -1,5 +1,5 @@
 target_sources(core PRIVATE
-    words/edit_distance.cpp words/figure.cpp words/grouping.cpp words/lexer.cpp words/merge_phrases.cpp
+    words/compare.cpp words/row_alignment.cpp words/edit_distance.cpp words/figure.cpp words/grouping.cpp words/lexer.cpp words/merge_phrases.cpp
     words/pattern_heading.cpp words/read_message.cpp
     words/reader.cpp words/prove.cpp words/row_forms.cpp words/row_heading.cpp words/row_parser.cpp words/row_parser_figures.cpp
     words/row_phrases.cpp words/row_parser_repeat.cpp words/row_parser_stitch.cpp words/row_proof.cpp words/row_table.cpp words/row_text.cpp words/token_cursor.cpp

@@ -30,7 +30,7 @@ std::optional<Understood> understood(const std::string& words, Side side,
     const WrittenRow& row = read.pattern.rows.front();
     const std::vector<CountedRow> readings = countedReadings(row, 0, 1);
     if (readings.size() != 1 || !readings.front().own.empty()) return {};
-    const auto stitches = unrolledRow(row, 0, readings.front(), [](Variable) { return 0; });
+    const auto stitches = unrolledRow(read.pattern, row, 0, readings.front(), {});
     if (!stitches) return {};
     Understood result;
     for (const UnrolledStitch& stitch : *stitches) {
@@ -47,7 +47,7 @@ bool means(const Understood& words, const Stitch& stitch, Side side) {
     if (words.takes != stitch.takes || words.makes != stitch.makes) return false;
     if (words.keys.size() != 1) return true;
     const std::string& key = words.keys.front();
-    return !builtInStitches()->find(key) || key == workKey(stitch.id, side);
+    return key == workKey(stitch.id, side);
 }
 
 std::string numberWord(int number) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -10,9 +11,9 @@
 
 namespace lacewright {
 
-// One working of a row, as the words name it.
+// One stitch of a row, under a name that is the same for all words of the same work.
 struct UnrolledStitch {
-    std::string key;  // see workKey; for words that are no stitch of the catalogue, their spelling
+    std::string key;  // see workKey; a name of its own for what is no stitch of the catalogue
     int takes = 1;
     int makes = 1;
     Place place;  // of its word
@@ -25,16 +26,20 @@ std::string workKey(const std::string& id, Side side);
 
 inline constexpr std::size_t kMostUnrolled = 1'000'000;  // stitches of one row
 
-// The row as counted, written out stitch by stitch for one size. `values` gives the row's own
-// counts. A double yarn over is two yarn overs. Nothing when the row is longer than kMostUnrolled
-// or a count is negative.
-std::optional<std::vector<UnrolledStitch>> unrolledRow(const WrittenRow& row, std::size_t size,
+using OpenCounts = std::map<Variable, std::int64_t>;
+
+// The row as counted, written out stitch by stitch for one size, each open stretch worked as often
+// as `counts` says. A double yarn over is two yarn overs. Nothing when a count is missing or
+// negative, or the row is too long.
+std::optional<std::vector<UnrolledStitch>> unrolledRow(const WrittenPattern& pattern,
+                                                       const WrittenRow& row, std::size_t size,
                                                        const CountedRow& counted,
-                                                       const AffineForm::Assignment& values);
+                                                       const OpenCounts& counts);
 
 // The same with the row's one open count chosen so that the row takes `loops`. Nothing when no
 // whole number does, or several counts are open.
-std::optional<std::vector<UnrolledStitch>> unrolledOver(const WrittenRow& row, std::size_t size,
+std::optional<std::vector<UnrolledStitch>> unrolledOver(const WrittenPattern& pattern,
+                                                        const WrittenRow& row, std::size_t size,
                                                         const CountedRow& counted,
                                                         std::int64_t loops);
 

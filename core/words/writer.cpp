@@ -102,7 +102,8 @@ class Writer {
                                  sideText(chart_.sideOf(rowIndex)) + ": " + body + ".\n";
         const ReadRows read = readWritten(text);
         return !read.hasErrors() && read.pattern.rows.size() == 1 &&
-               provenSame(chart_, rowIndex, sizes_, words_, read.pattern.rows.front());
+               provenSame(chart_, rowIndex, sizes_, words_, read.pattern,
+                          read.pattern.rows.front());
     }
 
     std::optional<Error> addRow(int rowIndex) {
@@ -128,7 +129,10 @@ class Writer {
                 const std::vector<int> makes(row->makes.begin(), row->makes.end());
                 const bool one =
                     std::all_of(makes.begin(), makes.end(), [](int n) { return n == 1; });
-                line.stated = "(" + figureText(makes) + (one ? " st)" : " sts)");
+                const std::string figure = figureText(makes);
+                const bool listed = figure.find('(') != std::string::npos;
+                line.stated =
+                    (listed ? "[" : "(") + figure + (one ? " st" : " sts") + (listed ? "]" : ")");
             }
             result_.lines.push_back(std::move(line));
             return {};
@@ -291,7 +295,8 @@ class Writer {
             return doubtful(" in the number of rows");
         for (int row = 0; row < chart_.height(); ++row) {
             const WrittenRow* written = read.pattern.findRow(chart_.rowNumber(row));
-            if (written == nullptr || !provenSame(chart_, row, sizes_, words_, *written))
+            if (written == nullptr ||
+                !provenSame(chart_, row, sizes_, words_, read.pattern, *written))
                 return doubtful(" in " + label(row));
         }
         return {};

@@ -4,6 +4,7 @@ add_executable(cli_tests
     app/cli/chart_test.cpp
     app/cli/check_test.cpp
     app/cli/cli_test.cpp
+    app/cli/compare_test.cpp
     app/cli/draw_test.cpp
     app/cli/write_test.cpp
     app/cli/written_test.cpp)

@@ -1,0 +1,275 @@
+#include "core/words/compare.h"
+
+#include <algorithm>
+#include <map>
+
+#include "core/base/text.h"
+#include "core/words/prove.h"
+
+namespace lacewright {
+namespace {
+
+Error refusal(std::string sentence) {
+    return {ErrorCode::Refused, std::move(sentence), {}};
+}
+
+// The wording of a key on that side.
+std::string worded(const std::string& key, Side side) {
+    const auto index = builtInStitches()->find(key);
+    if (!index) return key;
+    const Stitch& stitch = (*builtInStitches())[*index];
+    const SideWording& wording = side == Side::Right ? stitch.rightSide : stitch.wrongSide;
+    return wording.abbreviation.empty() ? key : wording.abbreviation;
+}
+
+// Every stitch of a row worked alike, as a rule for uncharted rows says.
+std::vector<ChartedStitch> plainRow(std::int64_t loops, Uncharted rule, Side side) {
+    const bool purl =
+        rule == Uncharted::Purl || (rule == Uncharted::AsTheyPresent && side == Side::Wrong);
+    const bool knitLook = purl == (side == Side::Wrong);
+    const ChartedStitch stitch{workKey(knitLook ? "k" : "p", side), 1, 1, 0};
+    return {static_cast<std::size_t>(std::clamp<std::int64_t>(loops, 0, kMostUnrolled)), stitch};
+}
+
+// One row of one size: what the chart works and how far the text agrees.
+struct Held {
+    RowContrast contrast = RowContrast::Stitches;
+    bool same = true;
+    std::vector<ChartedStitch> charted;
+    std::vector<UnrolledStitch> written;
+};
+
+class Comparer {
+ public:
+    Comparer(const Chart& chart, const WrittenPattern& pattern)
+        : chart_(chart), pattern_(pattern), words_(chart, Terms::Us) {}
+
+    Result<Comparison> run(const std::string& name) {
+        if (const auto problem = chooseSizes(name)) return *problem;
+        for (std::size_t i = 0; i < std::max<std::size_t>(1, sizes_.size()); ++i) compareSize(i);
+        Comparison comparison;
+        for (auto& [number, difference] : differences_)
+            comparison.differences.push_back(std::move(difference));
+        return comparison;
+    }
+
+ private:
+    struct Chosen {
+        const Size* size;
+        std::size_t written;  // index among the text's sizes
+    };
+
+    std::optional<Error> chooseSizes(const std::string& name) {
+        if (!name.empty() && chart_.findSize(name) == nullptr)
+            return refusal("The chart has no size \"" + name + "\".");
+        for (std::size_t i = 0; i < chart_.sizes.size(); ++i) {
+            const Size& size = chart_.sizes[i];
+            if (!name.empty() && size.name != name) continue;
+            for (const Repeat& repeat : chart_.repeats) {
+                if (!size.times.contains(repeat.name))
+                    return refusal("Size " + size.name + " does not say how often repeat " +
+                                   repeat.name + " is worked.");
+            }
+            const auto& listed = pattern_.sizes;
+            const auto found = std::find(listed.begin(), listed.end(), size.name);
+            std::size_t written = static_cast<std::size_t>(found - listed.begin());
+            if (found == listed.end()) {
+                // Lists without names are in the chart's order; one text may serve every size.
+                const bool unnamed = listed.size() == chart_.sizes.size() && listed[0] == "1";
+                if (!unnamed && listed.size() > 1)
+                    return refusal("The text has no size \"" + size.name + "\"; its sizes are " +
+                                   listing(listed) + ".");
+                written = unnamed ? i : 0;
+            }
+            sizes_.push_back({&size, written});
+        }
+        if (sizes_.empty() && pattern_.sizes.size() > 1)
+            return refusal("The text lists sizes and the chart has none.");
+        return {};
+    }
+
+    void compareSize(std::size_t index) {
+        size_ = sizes_.empty() ? nullptr : sizes_[index].size;
+        written_ = sizes_.empty() ? 0 : sizes_[index].written;
+        proof_ = proveWritten(pattern_, written_);
+        std::map<int, bool> charted;
+        for (int row = 0; row < chart_.height(); ++row) {
+            const int number = chart_.rowNumber(row);
+            charted[number] = true;
+            compareRow(number, chart_.sideOf(row),
+                       [&](int open) { return chartedStitches(chart_, row, size_, open, words_); });
+            if (chart_.uncharted == Uncharted::None) continue;
+            charted[number + 1] = true;
+            compareBetween(row);
+        }
+        for (const WrittenRow& row : pattern_.rows) {
+            if (!charted.contains(row.number))
+                note(row.number, row.side, 0, {RowContrast::NotInChart, false, {}, {}});
+        }
+    }
+
+    // The row after a charted one that its rule speaks of.
+    void compareBetween(int row) {
+        Side side = Side::Right;
+        if (chart_.worked == Worked::Flat && chart_.sideOf(row) == Side::Right) side = Side::Wrong;
+        const auto works = [&](int open) -> std::optional<std::vector<ChartedStitch>> {
+            const auto below = chartedStitches(chart_, row, size_, open, words_);
+            if (!below) return {};
+            std::int64_t loops = 0;
+            for (const ChartedStitch& stitch : *below) loops += stitch.makes;
+            return plainRow(loops, chart_.uncharted, side);
+        };
+        const WrittenRow* written = pattern_.findRow(chart_.rowNumber(row) + 1);
+        const bool asIs = written != nullptr && chart_.uncharted == Uncharted::AsTheyPresent &&
+                          saysAsIs(*written);
+        if (!asIs) compareRow(chart_.rowNumber(row) + 1, side, works);
+    }
+
+    static bool saysAsIs(const WrittenRow& row) {
+        if (row.elements.size() != 1) return false;
+        const auto* stretch = std::get_if<Stretch>(&row.elements.front().what);
+        const auto* work = stretch != nullptr && stretch->body.size() == 1
+                               ? std::get_if<Working>(&stretch->body.front().what)
+                               : nullptr;
+        return work != nullptr && work->term == "asis";
+    }
+
+    template <typename Works>
+    void compareRow(int number, Side side, const Works& works) {
+        const WrittenRow* row = pattern_.findRow(number);
+        const int last = size_ != nullptr ? 1 : kTriedRepeats;
+        for (int open = 1; open <= last; ++open) {
+            auto charted = works(open);
+            Held held;
+            if (charted) held.charted = std::move(*charted);
+            if (row == nullptr) {
+                held = {RowContrast::NotInText, false, {}, {}};
+            } else if (row->side != side) {
+                held = {RowContrast::Side, false, {}, {}};
+            } else {
+                hold(*row, held);
+            }
+            if (held.same) continue;
+            note(number, side, size_ != nullptr ? 0 : open, std::move(held));
+            return;
+        }
+    }
+
+    // In the reading the proof took, or in any other that is the same.
+    void hold(const WrittenRow& row, Held& held) const {
+        std::int64_t loops = 0;
+        for (const ChartedStitch& stitch : held.charted) loops += stitch.takes;
+        const auto index = static_cast<std::size_t>(&row - pattern_.rows.data());
+        const WrittenRowProof& proof = proof_.rows[index];
+        std::vector<CountedRow> readings = countedReadings(row, written_, 1);
+        readings.insert(readings.begin(), proof.counted);
+        std::optional<std::vector<UnrolledStitch>> shown;
+        for (std::size_t i = 0; i < readings.size(); ++i) {
+            auto written = unrolledOver(pattern_, row, written_, readings[i], loops);
+            if (!written && i == 0) written = solved(row, proof, loops);
+            if (!written) continue;
+            if (sameWork(held.charted, *written)) return;
+            if (!shown) shown = std::move(written);
+        }
+        held.same = false;
+        if (!shown) {
+            held.contrast = RowContrast::NotCountable;
+            shown = nearest(row, readings.front(), loops);
+        }
+        if (shown) held.written = std::move(*shown);
+    }
+
+    // Several open counts, as the proof solved them for the needle that holds so many loops.
+    std::optional<std::vector<UnrolledStitch>> solved(const WrittenRow& row,
+                                                      const WrittenRowProof& proof,
+                                                      std::int64_t loops) const {
+        if (!proof.fit.fits() || !proof.fit.freed.empty()) return {};
+        std::int64_t free = 0;
+        const AffineForm& needle = proof.fit.available;
+        if (needle.terms().size() > 1) return {};
+        if (needle.isConstant()) {
+            if (needle.constant() != loops) return {};
+        } else {
+            const auto& term = needle.terms().front();
+            if ((loops - needle.constant()) % term.coefficient != 0) return {};
+            free = (loops - needle.constant()) / term.coefficient;
+        }
+        OpenCounts counts;
+        for (const auto& [variable, form] : proof.fit.solved)
+            counts[variable] = form.at([free](Variable) { return free; });
+        return unrolledRow(pattern_, row, written_, proof.counted, counts);
+    }
+
+    std::optional<std::vector<UnrolledStitch>> nearest(const WrittenRow& row,
+                                                       const CountedRow& counted,
+                                                       std::int64_t loops) const {
+        std::int64_t each = 0;
+        for (const OwnCount& own : counted.own) each += own.takes;
+        const std::int64_t rest = loops - counted.forms.takes.constant();
+        OpenCounts counts;
+        for (const OwnCount& own : counted.own)
+            counts[own.variable] = each > 0 ? std::max<std::int64_t>(0, rest / each) : 0;
+        return unrolledRow(pattern_, row, written_, counted, counts);
+    }
+
+    void note(int number, Side side, int times, Held held) {
+        const auto [found, fresh] = differences_.try_emplace(number);
+        RowDifference& difference = found->second;
+        if (size_ != nullptr) difference.sizes.push_back(size_->name);
+        if (!fresh) return;
+        difference.number = number;
+        difference.contrast = held.contrast;
+        difference.times = times;
+        for (const AlignedStep& step : aligned(held.charted, held.written)) {
+            ContrastedStitch stitch;
+            stitch.kind = step.kind;
+            if (step.charted < held.charted.size())
+                stitch.column = held.charted[step.charted].column;
+            if (step.written < held.written.size())
+                stitch.place = held.written[step.written].place;
+            else if (!held.written.empty())
+                stitch.place = held.written.back().place;
+            if (step.kind != AlignedStep::Kind::OnlyInText)
+                stitch.charted = worded(held.charted[step.charted].key, side);
+            if (step.kind != AlignedStep::Kind::OnlyInChart)
+                stitch.written = worded(held.written[step.written].key, side);
+            difference.stitches.push_back(std::move(stitch));
+        }
+    }
+
+    const Chart& chart_;
+    const WrittenPattern& pattern_;
+    StitchWords words_;
+    std::vector<Chosen> sizes_;
+    const Size* size_ = nullptr;
+    std::size_t written_ = 0;
+    WrittenProof proof_;
+    std::map<int, RowDifference> differences_;
+};
+
+}  // namespace
+
+std::size_t RowDifference::firstDifference() const {
+    const auto found = std::find_if(stitches.begin(), stitches.end(), [](const auto& stitch) {
+        return stitch.kind != AlignedStep::Kind::Same;
+    });
+    return static_cast<std::size_t>(found - stitches.begin());
+}
+
+std::vector<ContrastedStitch> RowDifference::changes() const {
+    std::vector<ContrastedStitch> changes;
+    for (const ContrastedStitch& stitch : stitches) {
+        // What differs in every pass of a repeat is one change of its cell or word.
+        if (stitch.kind != AlignedStep::Kind::Same &&
+            std::find(changes.begin(), changes.end(), stitch) == changes.end())
+            changes.push_back(stitch);
+    }
+    return changes;
+}
+
+Result<Comparison> compareRows(const Chart& chart, const WrittenPattern& pattern,
+                               const std::string& size) {
+    return Comparer(chart, pattern).run(size);
+}
+
+}  // namespace lacewright
