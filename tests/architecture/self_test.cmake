@@ -41,4 +41,7 @@ expect_finding(silent_asserts tests/app/a.cpp "    QCOMPARE(1, 2);\n"
 expect_finding(modal_dialogs app/panels/a.cpp "QFileDialog::getOpenFileName();\n"
     "app/panels/a.cpp must ask through UserPrompts, not by QFileDialog::getO")
 expect_finding(listed_sources core/base/a.cpp "" "core/base/a.cpp is in no list of sources")
+expect_finding(unique_types core/base/a.cpp
+    "#pragma once\nnamespace lacewright {\nstruct Loop {\n};\nnamespace {\nstruct Own {\n};\n}  // namespace\nclass Loop final {\n};\n}  // namespace lacewright\n"
+    "core/base/a.cpp defines Loop, which core/base/a.cpp defines too")
 expect_finding(top_level notes.txt "" "notes.txt does not belong at the top of the project")

@@ -92,7 +92,7 @@ bool LoopNeedles::work(std::string_view text) {
     return std::all_of(parts.begin(), parts.end(), [this](const auto& p) { return workPart(p); });
 }
 
-Worked LoopNeedles::worked() const {
+WorkedLoops LoopNeedles::worked() const {
     return {kLoopsAtHand - static_cast<int>(left_.size()), static_cast<int>(right_.size()), onTop_,
             passedOver_};
 }
@@ -223,7 +223,7 @@ bool LoopNeedles::passOnLeft(int place) {
     return true;
 }
 
-std::optional<Worked> workOut(std::string_view abbreviation) {
+std::optional<WorkedLoops> workOut(std::string_view abbreviation) {
     LoopNeedles needles;
     if (!needles.work(abbreviation)) return std::nullopt;
     return needles.worked();

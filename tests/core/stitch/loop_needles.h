@@ -9,7 +9,7 @@ namespace lacewright {
 
 // What working some written stitches did, found by moving loops between two needles one by one:
 // independent of the numbers in the catalogue.
-struct Worked {
+struct WorkedLoops {
     int takes = 0;  // loops gone from the left needle
     int makes = 0;  // loops now on the right needle
     // The loop that lies on top of the others, counted from 0 in the order they are met; -1 when
@@ -27,7 +27,7 @@ class LoopNeedles {
     // Works comma-separated stitches such as "sl1, k2tog, psso". False when a part is not known or
     // finds too few loops.
     bool work(std::string_view text);
-    Worked worked() const;
+    WorkedLoops worked() const;
 
  private:
     bool workPart(const std::string& part);
@@ -49,6 +49,6 @@ class LoopNeedles {
 };
 
 // Works an abbreviation on fresh needles; nothing when it cannot be read.
-std::optional<Worked> workOut(std::string_view abbreviation);
+std::optional<WorkedLoops> workOut(std::string_view abbreviation);
 
 }  // namespace lacewright

@@ -8,7 +8,7 @@ namespace {
 // The simulator must not agree with the catalogue by chance: it is checked here on its own, against
 // results any knitter can see on the needles.
 TEST(LoopNeedles, CountsWhatLeavesAndWhatIsMade) {
-    const std::optional<Worked> worked = workOut("k2, yo, sl1, k2tog, psso, yo twice, BO 1");
+    const std::optional<WorkedLoops> worked = workOut("k2, yo, sl1, k2tog, psso, yo twice, BO 1");
     ASSERT_TRUE(worked);
     EXPECT_EQ(worked->takes, 6);
     EXPECT_EQ(worked->makes, 6);

@@ -28,7 +28,7 @@ bool isWorked(const SideWording& side) {
 
 // The lean seen from the right side. Loops worked together look alike from both sides, but a stitch
 // passed over lies over the place it was passed to, which a wrong-side row sees mirrored.
-Lean leanSeen(const Worked& worked, bool wrongSide) {
+Lean leanSeen(const WorkedLoops& worked, bool wrongSide) {
     if (worked.onTop < 0) return Lean::None;
     const bool flipped = wrongSide && worked.passedOver;
     if (worked.onTop == 0) return flipped ? Lean::Right : Lean::Left;
@@ -42,7 +42,7 @@ TEST(StitchReading, TakesAndMakesTheSameOnBothSides) {
         for (const SideWording* side : {&stitch.rightSide, &stitch.wrongSide}) {
             if (!isWorked(*side)) continue;
             SCOPED_TRACE(side->abbreviation);
-            const std::optional<Worked> worked = workOut(side->abbreviation);
+            const std::optional<WorkedLoops> worked = workOut(side->abbreviation);
             ASSERT_TRUE(worked) << "the needles cannot work this";
             EXPECT_EQ(worked->takes, stitch.takes);
             EXPECT_EQ(worked->makes, stitch.makes);
