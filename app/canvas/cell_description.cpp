@@ -38,7 +38,7 @@ bool isAbout(const Finding& finding, int column) {
 QString nameOfCell(const Chart& chart, Cell cell) {
     const Stitch* stitch = stitchIn(chart, cell);
     const QString name = stitch != nullptr ? QString::fromStdString(stitch->name) : tr("no stitch");
-    return tr("Row %1, stitch %2: %3").arg(chart.rowNumber(cell.row)).arg(cell.column).arg(name);
+    return tr("Row %1, column %2: %3").arg(chart.rowNumber(cell.row)).arg(cell.column).arg(name);
 }
 
 QString describeCell(const Chart& chart, const Report& report, Cell cell) {

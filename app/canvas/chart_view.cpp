@@ -108,8 +108,10 @@ void ChartView::onChanged(const ChartChange& change) {
         return;
     }
     const ViewScene now = scene();
-    const int reach = now.showsCompanions ? companionReach(now) : 0;
-    for (const int row : change.rows) updateRow(row, reach);
+    for (const int row : change.rows) {
+        const bool arcs = now.showsCompanions || (now.hovered && now.hovered->row == row);
+        updateRow(row, arcs ? companionReach(now) : 0);
+    }
     for (const int row : marks_.refresh(now)) updateRow(row, overlayReach(now));
 }
 

@@ -272,7 +272,7 @@ TEST_F(ChartViewTest, DescribesACellByPlaceStitchAndSide) {
     show(chartOf({"k yo k2tog k", "k*4"}));
     const Report& report = document_.report();
     const QString text = describeCell(document_.chart(), report, {0, 2});
-    EXPECT_TRUE(text.startsWith(QStringLiteral("Row 1, stitch 2: knit 2 together")));
+    EXPECT_TRUE(text.startsWith(QStringLiteral("Row 1, column 2: knit 2 together")));
     EXPECT_TRUE(text.contains(QStringLiteral("Takes 2, makes 1")));
     EXPECT_TRUE(text.contains(QStringLiteral("Right side: k2tog")));
     EXPECT_TRUE(
@@ -290,11 +290,11 @@ TEST_F(ChartViewTest, IsATableToAssistiveSoftware) {
     QAccessibleInterface* upperRight = table->tableInterface()->cellAt(0, 3);
     ASSERT_NE(upperRight, nullptr);
     EXPECT_EQ(upperRight->text(QAccessible::Name),
-              QStringLiteral("Row 2, stitch 1: slip, slip, knit"));
+              QStringLiteral("Row 2, column 1: slip, slip, knit"));
     EXPECT_EQ(table->indexOfChild(upperRight), 3);
     QAccessibleInterface* cursor = table->tableInterface()->cellAt(1, 1);
     EXPECT_TRUE(cursor->state().selected);
-    EXPECT_EQ(cursor->text(QAccessible::Name), QStringLiteral("Row 1, stitch 3: yarn over"));
+    EXPECT_EQ(cursor->text(QAccessible::Name), QStringLiteral("Row 1, column 3: yarn over"));
     EXPECT_EQ(table->tableInterface()->cellAt(2, 0), nullptr);
 }
 
