@@ -66,6 +66,7 @@ int runCheck(const Call& call);
 int runChart(const Call& call);
 int runCompare(const Call& call);
 int runDraw(const Call& call);
+int runSizes(const Call& call);
 int runWrite(const Call& call);
 
 }  // namespace lacewright::cli

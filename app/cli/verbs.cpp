@@ -43,6 +43,22 @@ const std::vector<Verb>& verbs() {
          {{"-o", "OUT.lacewright", "where to write the chart"},
           {"--size", "NAME|all", "draw this size alone (default: all in one chart)"}},
          &runChart},
+        {"sizes",
+         "FILE",
+         "tell the sizes of a chart in figures and words, or plan new ones",
+         {{"--csv", "", "comma-separated values"},
+          {"--json", "", "one JSON object"},
+          {"--widths", "S=42,M=18.5in", "plan these widths: cm, or inches with \"in\""},
+          {"--table", "women[:bust]", "plan for a published table of body measurements"},
+          {"--gauge", "22x30[/4in]", "stitches and rows over 10 cm or 4 in (default: the chart's)"},
+          {"--ease", "LENGTH", "added to every width (default: 0)"},
+          {"--part", "N", "every width is divided into N equal pieces (default: 1)"},
+          {"--edge", "N", "plain stitches at each side beside the chart (default: 0)"},
+          {"--tolerance", "LENGTH", "widths this near are as good, so that symmetry decides"},
+          {"--multiple", "M[+R]", "all stitches of a size are a multiple of M, plus R"},
+          {"--length", "LENGTH", "rows for this length, in whole row repeats"},
+          {"-o", "OUT", "write the chart with the sizes planned"}},
+         &runSizes},
     };
     return table;
 }

@@ -3,4 +3,5 @@ target_sources(core PRIVATE
     plan/gauge.cpp
     plan/pick_up.cpp
     plan/planner.cpp
+    plan/size_summary.cpp
     plan/spread.cpp)

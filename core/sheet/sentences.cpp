@@ -5,6 +5,7 @@
 #include "core/count/tally.h"
 #include "core/sheet/row_words.h"
 #include "core/sheet/text_blocks.h"
+#include "core/words/size_words.h"
 
 // What the sheet says in sentences about sizes, counts and the way to read the chart.
 namespace lacewright {
@@ -80,21 +81,17 @@ std::string swapSentence(const Chart& chart, const Substitution& swap) {
 
 std::vector<std::string> sizeSentences(const Drawing& drawing, const Size& size) {
     const Chart& chart = drawing.chart;
-    std::string words =
-        "From " + place(chart, size.reach.start) + " to " + place(chart, size.reach.end);
-    for (const Repeat& repeat : chart.repeats) {
-        const auto times = size.times.find(repeat.name);
-        if (times == size.times.end()) continue;
-        words += ", repeat " + repeat.name + " worked " + counted(times->second, "time", "times");
-    }
-    if (size.stitches) words += "; " + counted(*size.stitches, "stitch", "stitches");
-    words += ".";
-    if (&size == drawing.size) words += " Highlighted in the chart.";
-    std::vector<std::string> sentences = {std::move(words)};
-    for (const ReachChange& change : size.changes) {
-        sentences.push_back("On " + rowsInWords(chart, change.firstRow, change.lastRow) + " from " +
-                            place(chart, change.reach.start) + " to " +
-                            place(chart, change.reach.end) + ".");
+    std::vector<std::string> sentences = sizeInstructionSentences(chart, size);
+    // The name of the size stands beside its sentences already.
+    std::string& first = sentences.front();
+    first.erase(0, ("Size " + size.name + ": ").size());
+    first[0] = first[0] == 'b' ? 'B' : 'O';
+    if (&size == drawing.size) sentences.front() += " Highlighted in the chart.";
+    const Path path = pathOn(chart, 0, &size);
+    const AffineForm taken = formsOf(chart, 0, size, path, timesOf(chart, size)).takes;
+    if (size.stitches && taken != AffineForm(*size.stitches)) {
+        sentences.push_back("Its designer expects " +
+                            counted(*size.stitches, "stitch", "stitches") + ".");
     }
     for (const Substitution& swap : size.substitutions)
         sentences.push_back(swapSentence(chart, swap));

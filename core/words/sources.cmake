@@ -3,5 +3,5 @@ target_sources(core PRIVATE
     words/pattern_heading.cpp words/read_message.cpp
     words/reader.cpp words/prove.cpp words/row_forms.cpp words/row_heading.cpp words/row_parser.cpp words/row_parser_figures.cpp
     words/row_phrases.cpp words/row_parser_repeat.cpp words/row_parser_stitch.cpp words/row_proof.cpp words/row_table.cpp words/row_text.cpp words/token_cursor.cpp
-    words/stitch_words.cpp words/unrolled_row.cpp words/vocabulary.cpp words/worked_stretches.cpp words/writer.cpp words/writer_html.cpp words/right_side_stitch.cpp words/worked_row.cpp
+    words/stitch_words.cpp words/unrolled_row.cpp words/size_words.cpp words/vocabulary.cpp words/worked_stretches.cpp words/writer.cpp words/writer_html.cpp words/right_side_stitch.cpp words/worked_row.cpp
     words/box_rows.cpp words/chart_from_rows.cpp words/column_layout.cpp words/cut_rows.cpp words/rows_on_grid.cpp)

@@ -122,9 +122,14 @@ TEST(Counts, OfAPlainRibAreTheMultiple) {
 
 TEST(Sizes, AreToldWithTheirPointsRepeatsAndCounts) {
     const std::string sizes = words(pageOf(panel()), "sizes");
-    EXPECT_THAT(sizes, HasSubstr("From Q to R, repeat A worked 3 times; 25 stitches."));
-    EXPECT_THAT(sizes, HasSubstr("From P to R, repeat A worked 5 times."));
-    EXPECT_THAT(sizes, HasSubstr("On row 4 from column 3 to column 10."));
+    EXPECT_THAT(sizes,
+                HasSubstr("small On rows 1\u20133 begin at Q, work to the end of repeat A, then "
+                          "work repeat A 3 times, end at R: 28 sts. On row 4 begin at Q, "
+                          "end at R: 6 sts. Its designer expects 25 stitches."));
+    EXPECT_THAT(sizes,
+                HasSubstr("large On rows 1\u20133 begin at P, work to the end of repeat A, then "
+                          "work repeat A 4 more times, end at R: 38 sts."));
+    EXPECT_THAT(sizes, HasSubstr("On row 4 begin at column 3, end at column 10: 8 sts."));
 }
 
 TEST(Notes, AndSourceStandAtTheEnd) {

@@ -1,0 +1,161 @@
+#include "app/cli/plan_options.h"
+
+#include <charconv>
+#include <cmath>
+
+#include "core/plan/body_sizes.h"
+#include "core/plan/gauge.h"
+
+namespace lacewright::cli {
+namespace {
+
+Error misuse(const std::string& sentence) {
+    return {ErrorCode::Refused, sentence, {}};
+}
+
+std::optional<double> numberIn(std::string_view text) {
+    double value = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (error != std::errc() || end != text.data() + text.size() || !std::isfinite(value))
+        return std::nullopt;
+    return value;
+}
+
+std::optional<int> wholeIn(std::string_view text) {
+    int value = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (error != std::errc() || end != text.data() + text.size()) return std::nullopt;
+    return value;
+}
+
+// "42", "42cm" or "16.5in", as centimetres.
+std::optional<double> lengthIn(std::string_view text) {
+    const bool inches = text.ends_with("in");
+    if (inches || text.ends_with("cm")) text.remove_suffix(2);
+    const auto value = numberIn(text);
+    if (!value) return std::nullopt;
+    return inches ? cmOf(*value) : *value;
+}
+
+std::vector<std::string> split(const std::string& text, char at) {
+    std::vector<std::string> parts;
+    std::size_t from = 0;
+    for (std::size_t to = text.find(at); to != std::string::npos; to = text.find(at, from)) {
+        parts.push_back(text.substr(from, to - from));
+        from = to + 1;
+    }
+    parts.push_back(text.substr(from));
+    return parts;
+}
+
+// "22x30" over 10 cm, "22x30/4in" over four inches.
+Result<Gauge> gaugeFrom(std::string text) {
+    const Error wrong = misuse(
+        "--gauge must be stitches and rows over 10 cm, such as 22x30, or over 4 in, such as "
+        "22x30/4in, not \"" +
+        text + "\".");
+    const bool fourInches = text.ends_with("/4in");
+    if (fourInches) text.erase(text.size() - 4);
+    const auto parts = split(text, 'x');
+    if (parts.size() != 2) return wrong;
+    const auto stitches = numberIn(parts[0]);
+    const auto rows = numberIn(parts[1]);
+    if (!stitches || !rows || *stitches <= 0 || *rows <= 0) return wrong;
+    return fourInches ? gaugeOverFourInches(*stitches, *rows) : Gauge{*stitches, *rows, {}};
+}
+
+// An option that is a length; `otherwise` when it is not given.
+Outcome readLength(const Call& call, const std::string& option, double& length) {
+    if (!call.has(option)) return Done{};
+    const auto value = lengthIn(call.get(option));
+    if (!value) {
+        return misuse(option + " must be a length such as 5 or 2in, not \"" + call.get(option) +
+                      "\".");
+    }
+    length = *value;
+    return Done{};
+}
+
+// "S=42,M=47.5": finished widths.
+Result<std::vector<WantedWidth>> widthsFrom(const std::string& text) {
+    std::vector<WantedWidth> widths;
+    for (const std::string& part : split(text, ',')) {
+        const std::size_t equals = part.rfind('=');
+        const auto cm = equals == std::string::npos
+                            ? std::nullopt
+                            : lengthIn(std::string_view(part).substr(equals + 1));
+        if (!cm)
+            return misuse("--widths must be a list such as S=42,M=18.5in, not \"" + text + "\".");
+        widths.push_back({part.substr(0, equals), *cm});
+    }
+    return widths;
+}
+
+// "women:bust": the middle of each measurement.
+Result<std::vector<WantedWidth>> widthsOfTable(const std::string& text) {
+    const auto parts = split(text, ':');
+    std::vector<std::string> known;
+    for (const BodySizeTable& table : bodySizeTables()) {
+        for (const BodyMeasurement& measurement : table.measurements) {
+            known.push_back(table.id + ":" + measurement.id);
+            if (known.back() != (parts.size() == 1 ? text + ":bust" : text)) continue;
+            std::vector<WantedWidth> widths;
+            for (std::size_t i = 0; i < table.sizes.size(); ++i)
+                widths.push_back({table.sizes[i], measurement.cm[i].middle()});
+            return widths;
+        }
+    }
+    std::string all;
+    for (const std::string& name : known) all += (all.empty() ? "" : ", ") + name;
+    return misuse("There is no table \"" + text + "\"; there are " + all + ".");
+}
+
+Outcome readMultiple(const Call& call, PlanRequest& request) {
+    const std::string text = call.get("--multiple", "1");
+    const auto parts = split(text, '+');
+    const auto multiple = wholeIn(parts[0]);
+    const auto remainder = parts.size() == 2 ? wholeIn(parts[1]) : std::optional<int>(0);
+    if (!multiple || !remainder || parts.size() > 2)
+        return misuse("--multiple must be such as 2 or 4+2, not \"" + text + "\".");
+    request.multiple = *multiple;
+    request.remainder = *remainder;
+    return Done{};
+}
+
+}  // namespace
+
+Result<PlanOptions> readPlanOptions(const Call& call, const Chart& chart) {
+    if (call.has("--widths") && call.has("--table"))
+        return misuse("Choose --widths or --table, not both.");
+    PlanOptions options;
+    PlanRequest& request = options.request;
+    request.gauge = chart.gauge;
+    if (call.has("--gauge")) {
+        const auto gauge = gaugeFrom(call.get("--gauge"));
+        if (!gauge) return gauge.error();
+        request.gauge = *gauge;
+    }
+    const bool table = call.has("--table");
+    auto widths = table ? widthsOfTable(call.get("--table")) : widthsFrom(call.get("--widths"));
+    if (!widths) return widths.error();
+    double ease = 0;
+    for (const auto& [option, length] :
+         {std::pair("--ease", &ease), std::pair("--tolerance", &request.toleranceCm),
+          std::pair("--length", &options.lengthCm)}) {
+        if (const Outcome read = readLength(call, option, *length); !read) return read.error();
+    }
+    const std::string part = call.get("--part", "1");
+    const auto pieces = wholeIn(part);
+    if (!pieces || *pieces < 1 || *pieces > 100)
+        return misuse("--part must be into how many equal pieces the width is divided, not \"" +
+                      part + "\".");
+    for (WantedWidth& size : *widths) size.cm = (size.cm + ease) / *pieces;
+    request.sizes = std::move(*widths);
+    const auto edge = wholeIn(call.get("--edge", "0"));
+    if (!edge) return misuse("--edge must be a whole number of stitches.");
+    request.edgeStitches = *edge;
+    if (const Outcome read = readMultiple(call, request); !read) return read.error();
+    return options;
+}
+
+}  // namespace lacewright::cli
