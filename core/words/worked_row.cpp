@@ -69,6 +69,11 @@ class Worker {
         } else if (const auto* group = std::get_if<Group>(&element.what)) {
             const std::vector<TermWorked> once = collected(group->body);
             const std::int64_t times = chosenTimes(*group, size_, proof_.counted.chosen);
+            if (once.size() == 1 && once.front().rightId == "yo" && (times == 2 || times == 3)) {
+                const std::string id = "yo" + std::to_string(times);  // "yo twice"
+                out.push_back({id, 0, static_cast<int>(times), id, id, element.place});
+                return;
+            }
             for (std::int64_t i = 0; i < times && !once.empty(); ++i) {
                 if (!room(out.size() + once.size())) return;
                 out.insert(out.end(), once.begin(), once.end());

@@ -70,6 +70,7 @@ TEST(WorkedRows, WordsWithOneStitchBecomeThatStitch) {
     EXPECT_EQ(partsOf("Cast on: 5\nRow 1: k1, (k3tog, yo, k3tog) in next 3 sts, k1"),
               "k gather3 k");
     EXPECT_EQ(partsOf("Cast on: 9\nRow 1: bo 3, k to end"), "bo*3 [k]6");
+    EXPECT_EQ(partsOf("Cast on: 4\nRow 1: k2tog, yo twice, ssk"), "k2tog yo2 ssk");
 }
 
 TEST(WorkedRows, WordsWithoutAStitchGetOneOfTheirOwn) {
