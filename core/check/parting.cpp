@@ -1,5 +1,7 @@
 #include "core/check/parting.h"
 
+#include <algorithm>
+
 namespace lacewright {
 
 PairsAcross::PairsAcross(const Chart& chart, int row) : chart_(chart), cells_(chart.row(row)) {}
@@ -17,6 +19,14 @@ std::vector<CompanionPair> PairsAcross::partedAt(int right) {
         if ((pair.increase <= right) != (pair.decrease <= right)) parted.push_back(pair);
     }
     return parted;
+}
+
+bool isSubstituted(const Size& size, int row, Edge edge, const CompanionPair& pair) {
+    return std::any_of(size.substitutions.begin(), size.substitutions.end(),
+                       [&](const Substitution& other) {
+                           return other.row == row && other.edge == edge &&
+                                  (other.column == pair.increase || other.column == pair.decrease);
+                       });
 }
 
 }  // namespace lacewright

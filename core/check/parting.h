@@ -24,4 +24,8 @@ class PairsAcross {
     std::optional<std::vector<CompanionPair>> pairs_;
 };
 
+// The size works another stitch in place of one of the pair at that edge, so nothing is parted.
+// `row` is a row index.
+bool isSubstituted(const Size& size, int row, Edge edge, const CompanionPair& pair);
+
 }  // namespace lacewright

@@ -17,22 +17,14 @@ RowForms formsOn(const Chart& chart, const Size& size, int row) {
     return formsOf(chart, row, size, pathOn(chart, row, &size), timesOf(chart, size));
 }
 
-bool isSubstituted(const Size& size, int row, Edge edge, const CompanionPair& pair) {
-    return std::any_of(size.substitutions.begin(), size.substitutions.end(),
-                       [&](const Substitution& swap) {
-                           return swap.row == row && swap.edge == edge &&
-                                  (swap.column == pair.increase || swap.column == pair.decrease);
-                       });
-}
-
 std::vector<PartedByEdge> partedBy(const Chart& chart, const Size& size) {
     std::vector<PartedByEdge> parted;
     for (int row = 0; row < chart.height(); ++row) {
-        if (!chart.row(row).traits().hasShaping) continue;
+        PairsAcross pairs(chart, row);
         const Reach reach = size.on(row);
         for (const Edge edge : {Edge::Start, Edge::End}) {
             const int right = edge == Edge::Start ? reach.start - 1 : reach.end;
-            for (const CompanionPair& pair : partedPairs(chart, row, right)) {
+            for (const CompanionPair& pair : pairs.partedAt(right)) {
                 if (!isSubstituted(size, row, edge, pair))
                     parted.push_back({edge, chart.rowNumber(row), pair});
             }

@@ -22,15 +22,6 @@ struct Parting {
     }
 };
 
-// A stitch that the size substitutes is no longer drawn there, so nothing is parted from it.
-bool substituted(const SizeSurvey& s, int row, Edge edge, const CompanionPair& pair) {
-    return std::any_of(s.size.substitutions.begin(), s.size.substitutions.end(),
-                       [&](const Substitution& sub) {
-                           return sub.row == row && sub.edge == edge &&
-                                  (sub.column == pair.increase || sub.column == pair.decrease);
-                       });
-}
-
 std::vector<Parting> partingsOf(PairsAcross& pairs, const SizeSurvey& s, int row) {
     const Reach& reach = s.paths.reach(row);
     std::vector<Parting> partings;
@@ -39,7 +30,7 @@ std::vector<Parting> partingsOf(PairsAcross& pairs, const SizeSurvey& s, int row
         Parting parting{edge, column, pairs.partedAt(right)};
         const Edge side = edge;
         std::erase_if(parting.pairs,
-                      [&](const CompanionPair& p) { return substituted(s, row, side, p); });
+                      [&](const CompanionPair& p) { return isSubstituted(s.size, row, side, p); });
         if (!parting.pairs.empty()) partings.push_back(std::move(parting));
     }
     return partings;
