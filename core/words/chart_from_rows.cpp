@@ -4,6 +4,7 @@
 #include <numeric>
 #include <set>
 
+#include "core/base/text.h"
 #include "core/words/cut_rows.h"
 #include "core/words/rows_on_grid.h"
 
@@ -26,6 +27,16 @@ struct WrittenOut {
     Uncharted uncharted = Uncharted::None;
     std::vector<std::string> remarks;
 };
+
+// A text as a chart may hold it: bytes that are no UTF-8 become question marks.
+std::string chartText(std::string text) {
+    if (text.size() > kMaxTextLength) text.resize(kMaxTextLength);
+    if (isUtf8(text)) return text;
+    for (char& c : text) {
+        if (static_cast<unsigned char>(c) >= 0x80) c = '?';
+    }
+    return text;
+}
 
 bool onlyOddNumbers(const std::vector<WrittenRow>& rows) {
     for (std::size_t i = 0; i < rows.size(); ++i) {
@@ -110,8 +121,8 @@ class Drawer {
         lineUpBoxes(cut.rows);
         Result<Chart> chart = rowsOnGrid(cut.rows);
         if (!chart) return chart.error();
-        chart->name = out_.pattern.title;
-        chart->source = out_.pattern.source;
+        chart->name = chartText(out_.pattern.title);
+        chart->source = chartText(out_.pattern.source);
         chart->worked = out_.pattern.worked;
         chart->firstSide = out_.pattern.rows.front().side;
         chart->uncharted = out_.uncharted;
