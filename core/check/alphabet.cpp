@@ -62,6 +62,8 @@ Alphabet alphabetOf(const Chart& chart) {
         const auto mirror = stitches.find(stitches[index].mirror);
         const auto letter = mirror ? alphabet.letterOf[*mirror] : Alphabet::kNone;
         alphabet.mirrors.push_back(letter == Alphabet::kNone ? alphabet.letterOf[index] : letter);
+        alphabet.centred.push_back(stitches[index].kind == StitchKind::Decrease &&
+                                   stitches[index].lean == Lean::Centred);
         const bool isGround = index == alphabet.stitches[0];
         alphabet.shares.push_back((cells[index] + kSmoothing) / (isGround ? all : all - ground));
     }

@@ -17,6 +17,7 @@ struct Alphabet {
 
     std::vector<StitchIndex> stitches;  // by letter, the most frequent first
     std::vector<Letter> mirrors;        // by letter
+    std::vector<bool> centred;          // by letter: a decrease that leans to neither side
     std::vector<double> shares;    // of each letter among the figures; for letter 0 of all cells
     std::vector<Letter> letterOf;  // by stitch index
 

@@ -12,6 +12,7 @@ constexpr double kMinStrengthPlain = 3.0;  // the same among the few maps that m
 constexpr double kMinAgreement = 0.25;     // of the figures; fewer, and the map is not looked at
 constexpr int kMinAgreeing = 3;            // figures that must land on their like
 constexpr int kMinAgreeingPlain = 2;
+constexpr int kMinCentred = 2;  // centred decreases on an axis that make it worth believing
 
 struct Figure {
     int x;
@@ -169,11 +170,18 @@ std::vector<float> testimonyOf(const Landing& landing, const Alphabet& alphabet,
 class MapSearch {
  public:
     MapSearch(const LetterGrid& grid, const Alphabet& alphabet, const SymmetryRegion& region)
-        : alphabet_(alphabet), region_(region), sums_(grid, region) {
+        : alphabet_(alphabet),
+          region_(region),
+          sums_(grid, region),
+          centredInColumn_(static_cast<std::size_t>(region.width), 0) {
         for (int y = 0; y < region.height; ++y) {
             for (int x = 0; x < region.width; ++x) {
                 const auto letter = grid.at(region.right + x, region.bottom + y);
-                if (letter > Alphabet::kGround) figures_.push_back({x, y, letter});
+                if (letter <= Alphabet::kGround) continue;
+                figures_.push_back({x, y, letter});
+                if (!alphabet.centred[static_cast<std::size_t>(letter)]) continue;
+                ++centredInColumn_[static_cast<std::size_t>(x)];
+                ++centred_;
             }
         }
         std::vector<double> count(static_cast<std::size_t>(alphabet.size()), 0);
@@ -255,17 +263,31 @@ class MapSearch {
         return mirror ? dx == region_.width - 1 && dy == 0 : dx == 0;
     }
 
+    // A mirror that most centred decreases stand on: what they are drawn for.
+    bool standsOnCentred(bool mirror, int dx, int dy) const {
+        if (!mirror || dy != 0 || centred_ < kMinCentred) return false;
+        int onAxis = 0;
+        for (int x = 0; x < region_.width; ++x) {
+            const bool isOwnImage =
+                region_.wrapsAcross ? wrapped(2 * x - dx, region_.width) == 0 : 2 * x == dx;
+            if (isOwnImage) onAxis += centredInColumn_[static_cast<std::size_t>(x)];
+        }
+        return onAxis >= kMinCentred && 2 * onAxis >= centred_;
+    }
+
     void consider(const PairCounts& counts, bool mirror, int dx, int dy,
                   std::vector<SymmetryMap>& maps) const {
         const int same = counts.at(dx, dy).second;
-        const bool plain = isPlain(mirror, dx, dy);
+        const bool centred = standsOnCentred(mirror, dx, dy);
+        const bool plain = centred || isPlain(mirror, dx, dy);
         if (same < (plain ? kMinAgreeingPlain : kMinAgreeing) ||
             same < kMinAgreement * sums_.in(0, region_.width, 0, region_.height) *
                        overlap(dx, dy, mirror))
             return;
         const Landing landing = landingOf(counts, mirror, dx, dy);
         const double strength = strengthOf(landing, likeByChance_);
-        if (strength < (plain ? leastStrengthPlain_ : leastStrength_)) return;
+        if (strength < (centred ? kMinStrengthPlain : plain ? leastStrengthPlain_ : leastStrength_))
+            return;
         maps.push_back(
             {region_, mirror, dx, dy, strength, testimonyOf(landing, alphabet_, mirror)});
     }
@@ -274,6 +296,8 @@ class MapSearch {
     SymmetryRegion region_;
     FigureSums sums_;
     std::vector<Figure> figures_;
+    std::vector<int> centredInColumn_;
+    int centred_ = 0;
     double likeByChance_ = 0;
     double leastStrength_ = 0;
     double leastStrengthPlain_ = 0;

@@ -3,6 +3,7 @@
 
 #include <gmock/gmock.h>
 
+#include "core/check/advice.h"
 #include "core/check/check.h"
 #include "core/file/chart_file.h"
 #include "tests/support/findings.h"
@@ -69,6 +70,18 @@ TEST(Samples, DillmontsLaceFailsInRow15AsPrinted) {
     ASSERT_EQ(faults.size(), 1U) << describe(report);
     EXPECT_EQ(faults[0].row, 15);
     EXPECT_EQ(faults[0].message, "Row 15 takes 2 fewer than row 14 leaves: 10 against 12.");
+}
+
+// Few as its figures are, the leaf is mirrored about its column of centred decreases.
+TEST(Samples, TheSlipInTheLeafIsMendedWhereItsMirrorSays) {
+    const Chart chart = sample("leaf-scarf-with-a-slip");
+    Report report = check(chart);
+    advise(chart, report);
+    ASSERT_FALSE(report.findings.empty());
+    ASSERT_FALSE(report.findings[0].mends.empty());
+    const Mend& first = report.findings[0].mends[0];
+    EXPECT_EQ(first.label, "Draw a yarn over in row 5, column 6");
+    EXPECT_EQ(first.reason, "Its mirror cell, column 10, is a yarn over");
 }
 
 }  // namespace
