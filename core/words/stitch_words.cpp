@@ -68,7 +68,7 @@ struct UkName {
     std::string_view us;
     std::string_view uk;
 };
-// Craft Yarn Council, knitting abbreviations: terms used outside the United States.
+// Terms used outside the United States, from memory of British patterns.
 constexpr std::array<UkName, 6> kUkNames = {{{"yo", "yrn"},
                                              {"yo twice", "yrn twice"},
                                              {"yo 3 times", "yrn 3 times"},
