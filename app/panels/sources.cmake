@@ -23,4 +23,6 @@ target_sources(app_lib PRIVATE
     panels/wrapped_button.cpp
     panels/wrapped_button.h
     panels/wrapped_delegate.cpp
+    panels/written_panel.cpp
+    panels/written_panel.h
 )

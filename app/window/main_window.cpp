@@ -20,6 +20,7 @@
 #include "app/panels/counts_panel.h"
 #include "app/panels/sizes_panel.h"
 #include "app/panels/stitches_panel.h"
+#include "app/panels/written_panel.h"
 #include "app/window/edit_controller.h"
 #include "app/window/export_controller.h"
 #include "app/window/file_controller.h"
@@ -46,7 +47,7 @@ constexpr int kStitchesWidth = 264;  // docks of a window without a remembered l
 constexpr int kChecksWidth = 330;
 constexpr int kChartPage = 0;  // places in the stack
 constexpr int kStartPage = 1;
-constexpr int kLayoutVersion = 1;  // raise when docks are added or renamed
+constexpr int kLayoutVersion = 2;  // raise when docks are added or renamed
 const QString kGeometryKey = QStringLiteral("window/geometry");
 const QString kLayoutKey = QStringLiteral("window/layout");
 
@@ -143,6 +144,9 @@ void MainWindow::buildDocks() {
     QDockWidget* below = addDock(Qt::RightDockWidgetArea, sizes, "sizesDock", tr("Sizes"));
     QDockWidget* last = addDock(Qt::RightDockWidgetArea, counts, "countsDock", tr("Counts"));
     tabifyDockWidget(below, last);
+    auto* written = new WrittenPanel(document_, view_, this);
+    tabifyDockWidget(last,
+                     addDock(Qt::RightDockWidgetArea, written, "writtenDock", tr("Written rows")));
     below->raise();
 }
 

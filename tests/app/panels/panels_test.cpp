@@ -1,14 +1,19 @@
 #include <QApplication>
+#include <QClipboard>
+#include <QDockWidget>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
 #include <QPushButton>
 #include <QTableView>
+#include <QTextBlock>
+#include <QTextBrowser>
 #include <QToolButton>
 #include <QTreeWidget>
 
 #include "app/panels/stitch_list_model.h"
 #include "app/window/starters.h"
+#include "core/words/reader.h"
 #include "tests/app/window/window_fixture.h"
 
 namespace lacewright::app {
@@ -179,6 +184,57 @@ TEST_F(PanelTest, HidesFindingsThatAreFilteredOut) {
     EXPECT_LT(listed(), before);
     faults.click();
     EXPECT_EQ(listed(), before);
+}
+
+class WrittenPanelTest : public PanelTest {
+ protected:
+    QTextBrowser& page() { return find<QTextBrowser>("writtenRows"); }
+    void raise() {
+        find<QDockWidget>("writtenDock").raise();
+        ASSERT_TRUE(QTest::qWaitFor([this] { return page().isVisible(); }));
+    }
+    bool shows(const char* text) {
+        return QTest::qWaitFor(
+            [&] { return page().toPlainText().contains(QString::fromUtf8(text)); }, 3000);
+    }
+};
+
+TEST_F(WrittenPanelTest, WritesTheRowsAsTheyAreDrawn) {
+    open("leaf-scarf");
+    raise();
+    EXPECT_TRUE(shows("Row 7 (RS): "));
+    draw(3, 8, "sk2p");
+    EXPECT_TRUE(shows("sk2p"));
+    view().chooseSize("Wide");
+    EXPECT_TRUE(shows("Cast on: 75"));
+    EXPECT_FALSE(page().toPlainText().contains("55"));
+}
+
+TEST_F(WrittenPanelTest, SelectsTheCellsOfAWord) {
+    open("leaf-scarf");
+    raise();
+    ASSERT_TRUE(shows("s2kp"));
+    view().moveCursor({2, 1});
+    ASSERT_EQ(page().extraSelections().size(), 1);
+    EXPECT_TRUE(page().extraSelections()[0].cursor.block().text().startsWith("Row 5 (RS)"));
+    view().moveCursor({0, 1});
+    const QString html = page().toHtml();
+    const qsizetype word = html.indexOf("s2kp");
+    const qsizetype start = html.lastIndexOf("href=\"", word) + 6;
+    Q_EMIT page().anchorClicked(QUrl(html.mid(start, html.indexOf('"', start) - start)));
+    EXPECT_EQ(view().selection().right, 8);
+    EXPECT_EQ(view().selection().left, 8);
+}
+
+TEST_F(WrittenPanelTest, CopiesTextThatReadsBack) {
+    open("leaf-scarf");
+    raise();
+    ASSERT_TRUE(shows("Row 1"));
+    find<QToolButton>("copyRows").click();
+    const QString text = QGuiApplication::clipboard()->text();
+    EXPECT_FALSE(readWritten(text.toStdString()).hasErrors());
+    find<QToolButton>("copyRowsHtml").click();
+    EXPECT_TRUE(QGuiApplication::clipboard()->text().startsWith("<!DOCTYPE html>"));
 }
 
 }  // namespace
