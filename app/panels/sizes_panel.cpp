@@ -6,11 +6,11 @@
 #include <QHeaderView>
 #include <QScopedValueRollback>
 #include <QTableView>
-#include <QToolButton>
 #include <QVBoxLayout>
 
 #include "app/document/document.h"
 #include "app/document/view_state.h"
+#include "app/panels/panel_button.h"
 #include "app/panels/sizes_model.h"
 #include "core/chart/edits.h"
 
@@ -19,14 +19,6 @@ namespace lacewright::app {
 namespace {
 
 constexpr int kLeastColumn = 44;  // device-independent pixels
-
-QToolButton* button(QWidget* parent, const QString& text, const char* name) {
-    auto* made = new QToolButton(parent);
-    made->setText(text);
-    made->setObjectName(QLatin1String(name));
-    made->setFocusPolicy(Qt::TabFocus);
-    return made;
-}
 
 }  // namespace
 
@@ -37,8 +29,8 @@ SizesPanel::SizesPanel(Document& document, ViewState& view, const Commands& comm
       view_(view),
       model_(new SizesModel(document, this)),
       table_(new QTableView(this)),
-      up_(button(this, tr("Up"), "sizeUp")),
-      down_(button(this, tr("Down"), "sizeDown")) {
+      up_(panelButton(this, tr("Up"), "sizeUp")),
+      down_(panelButton(this, tr("Down"), "sizeDown")) {
     table_->setObjectName(QStringLiteral("sizesTable"));
     table_->setAccessibleName(tr("Sizes"));
     table_->setModel(model_);
@@ -84,7 +76,7 @@ void SizesPanel::buildButtons(const Commands& commands) {
     auto* line = new QHBoxLayout;
     line->setSpacing(4);
     const auto place = [this, line](QAction& action, const QString& text, const char* name) {
-        QToolButton* made = button(this, text, name);
+        QToolButton* made = panelButton(this, text, name);
         made->setEnabled(action.isEnabled());
         made->setToolTip(action.toolTip());
         connect(made, &QToolButton::clicked, &action, &QAction::trigger);

@@ -8,13 +8,13 @@
 #include <QScrollBar>
 #include <QTextBlock>
 #include <QTextBrowser>
-#include <QToolButton>
 #include <QUrl>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "app/document/document.h"
 #include "app/document/view_state.h"
+#include "app/panels/panel_button.h"
 
 namespace lacewright::app {
 
@@ -28,14 +28,6 @@ QString escaped(const std::string& text) {
     return QString::fromStdString(text).toHtmlEscaped();
 }
 
-QToolButton* button(QWidget* parent, const QString& text, const char* name) {
-    auto* made = new QToolButton(parent);
-    made->setText(text);
-    made->setObjectName(QLatin1String(name));
-    made->setFocusPolicy(Qt::TabFocus);
-    return made;
-}
-
 bool isOneOf(const std::vector<int>& rows, int row) {
     return std::find(rows.begin(), rows.end(), row) != rows.end();
 }
@@ -47,8 +39,8 @@ WrittenPanel::WrittenPanel(Document& document, ViewState& view, QWidget* parent)
       document_(document),
       view_(view),
       page_(new QTextBrowser(this)),
-      copyText_(button(this, tr("Copy as text"), "copyRows")),
-      copyHtml_(button(this, tr("Copy as HTML"), "copyRowsHtml")),
+      copyText_(panelButton(this, tr("Copy as text"), "copyRows")),
+      copyHtml_(panelButton(this, tr("Copy as HTML"), "copyRowsHtml")),
       written_(WrittenChart()) {
     page_->setObjectName(QStringLiteral("writtenRows"));
     page_->setAccessibleName(tr("Written rows"));
