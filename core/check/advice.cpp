@@ -19,6 +19,8 @@ constexpr double kOddEnough = 9.0;        // log odds from which an odd cell is 
 constexpr double kShiftOddEnough = 12.0;  // the same for a row that looks shifted
 constexpr double kOddAtAll = CulpritSearch::kLeastOdd;  // log odds from which it is listed
 constexpr std::size_t kMaxOddFindings = 4;
+constexpr std::size_t kMaxSuspectsOfChart = 24;
+constexpr int kCellsAdvised = 3000;  // of the rows of findings that get advice
 
 bool isAboutCounts(const Finding& finding) {
     if (!finding.sizes.empty()) return false;
@@ -59,7 +61,8 @@ class Adviser {
         finding.suspects.clear();
         for (const CellGuess& guess : search_.suspects(*row, closing)) {
             if (guess.weight < kLeastWeight || finding.suspects.size() == kMaxSuspects) break;
-            finding.suspects.push_back({chart_.rowNumber(guess.row), guess.column, guess.weight});
+            finding.suspects.push_back(
+                {chart_.rowNumber(guess.row), guess.column, guess.weight, {}});
         }
         finding.mends = mendsOf(finding, search_.repairs(*row, closing));
     }
@@ -86,7 +89,7 @@ class Adviser {
     std::vector<Finding> oddFindings() {
         std::vector<Finding> findings;
         std::set<int> shifted;
-        for (const auto& odd : search_.oddCells()) {
+        for (const auto& odd : oddCells()) {
             if (odd.cell.weight < kOddEnough || findings.size() == kMaxOddFindings) break;
             if (odd.shift && odd.cell.weight < kShiftOddEnough) continue;
             // A row that is shifted is odd in many cells for one reason.
@@ -102,19 +105,33 @@ class Adviser {
         return findings;
     }
 
-    std::vector<Suspect> oddCells() {
-        std::vector<Suspect> suspects;
-        for (const auto& odd : search_.oddCells()) {
-            if (odd.cell.weight < kOddAtAll) break;
-            suspects.push_back({chart_.rowNumber(odd.cell.row), odd.cell.column,
-                                1 / (1 + std::exp(kOddEnough - odd.cell.weight))});
+    // Of the whole chart: those of the findings about counts, and the odd cells of other rows.
+    std::vector<Suspect> suspects(const std::vector<Finding>& findings) {
+        std::vector<Suspect> all;
+        for (const Finding& finding : findings) {
+            if (!isAboutCounts(finding)) continue;
+            all.insert(all.end(), finding.suspects.begin(), finding.suspects.end());
         }
-        return suspects;
+        for (const auto& odd : oddCells()) {
+            if (odd.cell.weight < kOddAtAll) break;
+            all.push_back({chart_.rowNumber(odd.cell.row), odd.cell.column,
+                           1 / (1 + std::exp(kOddEnough - odd.cell.weight)),
+                           (*chart_.stitches)[odd.rather].id});
+        }
+        std::stable_sort(all.begin(), all.end(),
+                         [](const Suspect& a, const Suspect& b) { return a.weight > b.weight; });
+        if (all.size() > kMaxSuspectsOfChart) all.resize(kMaxSuspectsOfChart);
+        return all;
     }
 
  private:
+    const std::vector<CulpritSearch::OddCell>& oddCells() {
+        if (!odd_) odd_ = search_.oddCells();
+        return *odd_;
+    }
+
     static Mend mendOf(const Chart& chart, const Repair& repair) {
-        Mend mend{labelOf(chart, repair), {}, {}};
+        Mend mend{labelOf(chart, repair), {}, {}, {}};
         if (repair.shift) {
             mend.steps.push_back(RewriteRow{repair.cells.front().row, repair.shift->after});
             return mend;
@@ -144,6 +161,7 @@ class Adviser {
             Mend mend = mendOf(chart_, repair);
             const Result<Chart> mended = applyMend(chart_, mend);
             if (!mended || !helps(finding, *mended)) continue;
+            mend.redrawn = redrawnCells(chart_, *mended);
             mend.reason =
                 reasonFor(chart_, *mended, repair, search_.beliefsAt(repair.cells.front().row));
             if (std::find(mends.begin(), mends.end(), mend) == mends.end())
@@ -171,7 +189,7 @@ class Adviser {
             finding.message = "The rest of the chart suggests " + rather + " in " + place +
                               ", where " + stitchInWords(drawn) + " is drawn.";
         }
-        finding.suspects = {{finding.row, column, 1.0}};
+        finding.suspects = {{finding.row, column, 1.0, (*chart_.stitches)[odd.rather].id}};
         finding.mends = mendsOf(finding, {{{{row, column, odd.rather}}, odd.shift, weight}});
         return finding;
     }
@@ -180,6 +198,7 @@ class Adviser {
     CulpritSearch search_;
     Checker checker_;
     std::set<Problem> known_;
+    std::optional<std::vector<CulpritSearch::OddCell>> odd_;
     bool closingKnown_ = false;
 };
 
@@ -189,12 +208,15 @@ void advise(const Chart& chart, Report& report) {
     Adviser adviser(chart, report);
     std::size_t advised = 0;
     std::size_t edges = 0;
+    const auto affordable = std::clamp<std::size_t>(
+        static_cast<std::size_t>(kCellsAdvised / chart.width), 12, kMaxAdvised);
     for (Finding& finding : report.findings) {
-        if (isAboutCounts(finding) && advised++ < kMaxAdvised) adviser.adviseOn(finding);
-        if (isAboutEdge(finding) && edges++ < kMaxAdvised) adviser.adviseOnEdge(finding);
+        if (isAboutCounts(finding) && advised++ < affordable) adviser.adviseOn(finding);
+        if (isAboutEdge(finding) && edges++ < affordable) adviser.adviseOnEdge(finding);
     }
     std::erase_if(report.findings,
                   [](const Finding& finding) { return finding.rule == "symmetry"; });
+    report.suspects = adviser.suspects(report.findings);
     for (Finding& odd : adviser.oddFindings()) report.findings.push_back(std::move(odd));
     std::stable_sort(report.findings.begin(), report.findings.end(),
                      [](const Finding& a, const Finding& b) { return a.row < b.row; });
@@ -203,10 +225,6 @@ void advise(const Chart& chart, Report& report) {
 void advise(const Chart& chart, Finding& finding) {
     if (isAboutCounts(finding)) Adviser(chart, check(chart)).adviseOn(finding);
     if (isAboutEdge(finding)) Adviser(chart, check(chart)).adviseOnEdge(finding);
-}
-
-std::vector<Suspect> oddCells(const Chart& chart) {
-    return Adviser(chart, Report{}).oddCells();
 }
 
 }  // namespace lacewright

@@ -9,24 +9,20 @@ namespace lacewright {
 
 inline constexpr std::size_t kMaxMends = 3;      // offered for one finding
 inline constexpr std::size_t kMaxSuspects = 12;  // named for one finding
-inline constexpr std::size_t kMaxAdvised = 12;   // findings of one chart that get advice
+inline constexpr std::size_t kMaxAdvised = 60;   // findings of one chart that get advice
 
 // Fills in suspects and mends of the findings about stitch counts (rules "continuity", "cast-on"
 // and "closing", for every size), and mends of those about a size's edge that parts companions
 // ("size-edge": a stitch worked otherwise, the edge moved). Adds findings of rule "symmetry" for
-// cells that count right but contradict the rest of the chart. Every mend offered was tried:
-// applied to the chart and checked again, its finding is gone and no fault has come up. Only the
-// first kMaxAdvised findings of either kind get advice, and symmetries are looked for only near the
-// first few faults of a large chart.
+// cells that count right but contradict the rest of the chart, and the suspects of the whole chart:
+// both cells of a pair that only contradict each other, and cells that are likelier right. Every
+// mend offered was tried: applied to the chart and checked again, its finding is gone and no fault
+// has come up. Only the first kMaxAdvised findings of either kind get advice (fewer in a wide
+// chart), and symmetries are looked for only near the first few faults of a large chart.
 // Requires: the report is check(chart).
 void advise(const Chart& chart, Report& report);
 
 // The same for one finding of a chart.
 void advise(const Chart& chart, Finding& finding);
-
-// Cells that count right, but may hold another stitch than the rest of the chart suggests, the
-// oddest first; weight: how sure, 0..1, small for those that are likelier right. Both cells of a
-// pair that only contradict each other are listed.
-std::vector<Suspect> oddCells(const Chart& chart);
 
 }  // namespace lacewright

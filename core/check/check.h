@@ -25,6 +25,9 @@ struct Report {
                                  // a row is at fault, so that nothing can be said
     std::vector<Finding> findings;  // by row from the bottom, whole-chart findings first
     std::vector<RowCount> rows;     // by row from the bottom
+    std::vector<Suspect> suspects;  // cells of the whole chart, likeliest first: those the findings
+                                    // suspect, and such as count right but look out of place, also
+                                    // where that is too little for a finding. Filled by advise().
 
     bool hasFault() const;
     bool operator==(const Report&) const = default;

@@ -61,11 +61,20 @@ struct ChangeExpected {
 using MendStep = std::variant<ReplaceStitch, RewriteRow, SubstituteForSize, MoveEdge, ChangeTimes,
                               ChangeCastOn, ChangeExpected>;
 
+// A cell that a mend draws anew.
+struct RedrawnCell {
+    int row = 0;  // row NUMBER as the knitter reads it
+    int column = 1;
+    std::string stitch;  // id of what it then holds
+    bool operator==(const RedrawnCell&) const = default;
+};
+
 // A small edit that takes a finding away; applied in one undo step by applyMend (mend.h).
 struct Mend {
     std::string label;   // "Draw a yarn over in row 5, column 7"
     std::string reason;  // "mirror cell column 12 is a yarn over"; may be empty
     std::vector<MendStep> steps;
+    std::vector<RedrawnCell> redrawn{};  // all that differ afterwards; none for mends of a size
     bool operator==(const Mend&) const = default;
 };
 
@@ -74,7 +83,8 @@ struct Mend {
 struct Suspect {
     int row = 0;  // row NUMBER as the knitter reads it
     int column = 1;
-    double weight = 0;  // share of the suspicion, 0..1
+    double weight = 0;     // share of the suspicion, 0..1
+    std::string rather{};  // id of the stitch the rest of the chart suggests; may be empty
     bool operator==(const Suspect&) const = default;
 };
 

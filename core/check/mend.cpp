@@ -84,4 +84,17 @@ Result<Chart> applyMend(const Chart& chart, const Mend& mend) {
     return mended;
 }
 
+std::vector<RedrawnCell> redrawnCells(const Chart& before, const Chart& after) {
+    std::vector<RedrawnCell> cells;
+    after.rows.forEachDifference(before.rows, [&](std::size_t index) {
+        const int row = static_cast<int>(index);
+        for (int column = 1; column <= after.width; ++column) {
+            const StitchIndex stitch = after.row(row).at(column);
+            if (stitch == before.row(row).at(column) || stitch == kCovered) continue;
+            cells.push_back({after.rowNumber(row), column, (*after.stitches)[stitch].id});
+        }
+    });
+    return cells;
+}
+
 }  // namespace lacewright

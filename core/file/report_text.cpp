@@ -18,10 +18,19 @@ std::string listOf(const std::vector<Item>& items, Write write) {
     return listOnOneLine(texts);
 }
 
+std::string redrawnText(const RedrawnCell& cell) {
+    ObjectWriter out;
+    out.number("row", cell.row);
+    out.number("column", cell.column);
+    out.text("stitch", cell.stitch);
+    return out.onOneLine();
+}
+
 std::string mendText(const Mend& mend) {
     ObjectWriter out;
     out.text("label", mend.label);
     out.textUnlessEmpty("reason", mend.reason);
+    if (!mend.redrawn.empty()) out.raw("cells", listOf(mend.redrawn, redrawnText));
     return out.onOneLine();
 }
 
@@ -29,6 +38,8 @@ std::string suspectText(const Suspect& suspect) {
     ObjectWriter out;
     out.number("row", suspect.row);
     out.number("column", suspect.column);
+    out.decimal("weight", suspect.weight);
+    out.textUnlessEmpty("rather", suspect.rather);
     return out.onOneLine();
 }
 
@@ -83,6 +94,7 @@ std::string reportText(std::string_view file, const Report& report, const NameOf
     out.raw("knittable", std::string(truth(report.knittable)));
     out.raw("closes", std::string(report.closes ? truth(*report.closes) : "null"));
     out.raw("findings", listOf(report.findings, findingText));
+    if (!report.suspects.empty()) out.raw("suspects", listOf(report.suspects, suspectText));
     out.raw("rows", listOf(report.rows, [&](const RowCount& row) {
                 ObjectWriter one;
                 one.number("row", row.number);

@@ -141,7 +141,6 @@ Score judge(const Chart& right, const Chart& wrong, const Mutant& mutant) {
     const auto start = std::chrono::steady_clock::now();
     Report report = check(wrong);
     advise(wrong, report);
-    const std::vector<Suspect> odd = mutant.countsChange ? std::vector<Suspect>{} : oddCells(wrong);
     score.ms =
         std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count();
     score.worstMs = score.ms;
@@ -157,7 +156,7 @@ Score judge(const Chart& right, const Chart& wrong, const Mutant& mutant) {
         }
         if (wrong.rows == mutant.chart.rows) score.alone = chanceFromCounts(mutant);
     } else {
-        rank = rankOf(odd, wrong.rowNumber(mutant.row), mutant.columns);
+        rank = rankOf(report.suspects, wrong.rowNumber(mutant.row), mutant.columns);
         for (const Finding& finding : report.findings) {
             if (finding.rule != "symmetry") continue;
             score.detected = 1;

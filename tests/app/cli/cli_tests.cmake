@@ -7,6 +7,7 @@ add_executable(cli_tests
     app/cli/compare_test.cpp
     app/cli/draw_test.cpp
     app/cli/sizes_test.cpp
+    app/cli/suspects_test.cpp
     app/cli/write_test.cpp
     app/cli/written_test.cpp)
 target_link_libraries(cli_tests PRIVATE test_support cli GTest::gtest_main nlohmann_json::nlohmann_json)
