@@ -53,9 +53,9 @@ void foldWithinRow(std::vector<Finding>& findings) {
     });
 }
 
-void foldUnderCutsBelow(std::vector<Finding>& below, int rowBelow, std::vector<Finding>& findings) {
+void foldUnderCutsBelow(std::vector<Finding>& below, std::vector<Finding>& findings) {
     for (Finding& cut : below) {
-        if (cut.row != rowBelow || !isCut(cut) || cut.sizes.empty()) continue;
+        if (!isCut(cut) || cut.sizes.empty()) continue;
         const auto rest =
             std::stable_partition(findings.begin(), findings.end(), [&](const Finding& f) {
                 return f.sizes.empty() || f.severity != Severity::Fault || !failsForSizes(f) ||
@@ -64,6 +64,19 @@ void foldUnderCutsBelow(std::vector<Finding>& below, int rowBelow, std::vector<F
         std::move(rest, findings.end(), std::back_inserter(cut.folded));
         findings.erase(rest, findings.end());
     }
+}
+
+void foldUnderRowBelow(std::vector<Finding>& below, std::vector<Finding>& findings) {
+    const auto forEveryone = [](const Finding& f) {
+        return f.severity == Severity::Fault && f.sizes.empty();
+    };
+    const auto own = std::find_if(findings.begin(), findings.end(), [&](const Finding& f) {
+        return f.rule == "continuity" && forEveryone(f);
+    });
+    const auto cause = std::find_if(below.rbegin(), below.rend(), forEveryone);
+    if (own == findings.end() || cause == below.rend()) return;
+    cause->folded.push_back(std::move(*own));
+    findings.erase(own);
 }
 
 bool sameCauseAsBelow(const Survey& survey, int row) {

@@ -16,8 +16,11 @@ bool isCut(const Finding& finding);
 void foldWithinRow(std::vector<Finding>& findings);
 
 // Folds what sizes suffer on a row under the wide stitches that their edges cut on the row below.
-// Requires: the findings `findings` are of the row after `rowBelow` (a row number).
-void foldUnderCutsBelow(std::vector<Finding>& below, int rowBelow, std::vector<Finding>& findings);
+// Requires: `below` and `findings` are of two rows, one after the other.
+void foldUnderCutsBelow(std::vector<Finding>& below, std::vector<Finding>& findings);
+
+// Moves a row's own miscount under the fault of the row below, if that one stands by itself.
+void foldUnderRowBelow(std::vector<Finding>& below, std::vector<Finding>& findings);
 
 // True when the row below explains why both rows fail: what it takes too few, the upper one takes
 // too many (a stitch dropped or added), or the upper one fits the row under it. The upper fault

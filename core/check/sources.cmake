@@ -1,6 +1,7 @@
 target_sources(core PRIVATE
     check/advice.cpp
     check/alphabet.cpp
+    check/assembly.cpp
     check/beliefs.cpp
     check/check.cpp
     check/companions.cpp
