@@ -4,6 +4,8 @@
 #include <cstdint>
 #include <cstdlib>
 #include <limits>
+#include <tuple>
+#include <utility>
 
 namespace lacewright {
 namespace {
@@ -130,6 +132,16 @@ Choice byStackAlone(const Course& course) {
     return choice;
 }
 
+// The least that pairing can cost when the circle is cut at `cut`.
+std::int64_t leastCost(const Course& course, int cut) {
+    std::int64_t sum = 0;
+    for (std::size_t i = 0; i < course.sums.size(); ++i) {
+        const int apart = std::abs(course.sums[i] - cut) - course.many();
+        sum += std::int64_t{std::max(apart, 0)} * course.gaps[i];
+    }
+    return sum;
+}
+
 // The best place to cut a circle. Of equal cuts the one with the fewest pairs over the repeat's
 // edge.
 Choice bestOnRing(const Course& course) {
@@ -137,13 +149,19 @@ Choice bestOnRing(const Course& course) {
     const int low = std::min(*lowest - course.many(), 0);
     const int high = std::max(*highest + course.many(), 0);
     if (!affordable(course, high - low + 1)) return byStackAlone(course);
+    std::vector<std::pair<std::int64_t, int>> cuts;  // the most promising first
+    for (int cut = low; cut <= high; ++cut) cuts.emplace_back(leastCost(course, cut), cut);
+    std::sort(cuts.begin(), cuts.end());
+    const auto rank = [](const Choice& choice) {
+        return std::tuple(choice.cost, std::abs(choice.cut), choice.cut);
+    };
     Choice best;
-    for (int cut = low; cut <= high; ++cut) {
+    for (const auto& [least, cut] : cuts) {
+        if (least > best.cost) break;
         Choice choice = LeaveOut(course, cut).best();
         if (choice.cost > best.cost) continue;
-        const bool tie = choice.cost == best.cost;
-        const int ways = tie ? 2 : choice.ways;
-        if (!tie || std::abs(choice.cut) < std::abs(best.cut)) best = std::move(choice);
+        const int ways = choice.cost == best.cost ? 2 : choice.ways;
+        if (rank(choice) < rank(best)) best = std::move(choice);
         best.ways = ways;
     }
     return best;
