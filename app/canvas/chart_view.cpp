@@ -108,9 +108,11 @@ void ChartView::onChanged(const ChartChange& change) {
         return;
     }
     const ViewScene now = scene();
-    for (const int row : change.rows) {
+    for (const CellArea& cells : change.cells) {
+        const int row = cells.firstRow;
+        updateDevice(areaInView(cells) & layout_.grid);
         const bool arcs = now.showsCompanions || (now.hovered && now.hovered->row == row);
-        updateRow(row, arcs ? companionReach(now) : 0);
+        if (arcs) updateRow(row, companionReach(now));
     }
     for (const int row : marks_.refresh(now)) updateRow(row, overlayReach(now));
 }

@@ -6,14 +6,15 @@
 #include <vector>
 
 #include "core/chart/chart.h"
+#include "core/chart/edits.h"
 #include "core/check/check.h"
 
 namespace lacewright::app {
 
 // What an edit changed, for views that repaint only that.
 struct ChartChange {
-    bool frame = false;     // anything but cells: repeats, sizes, width, number of rows ...
-    std::vector<int> rows;  // indices of rows whose cells changed; empty when `frame` says all
+    bool frame = false;           // anything but cells: repeats, sizes, width, number of rows ...
+    std::vector<CellArea> cells;  // the changed cells of one row each; empty when `frame` says all
 };
 
 // The open chart. The only one who changes it: every edit arrives as a finished chart and becomes
