@@ -7,6 +7,7 @@
 
 #include "core/base/disk.h"
 #include "tests/app/cli/cli_run.h"
+#include "tests/support/source_tree.h"
 
 namespace lacewright::cli {
 namespace {
@@ -38,7 +39,7 @@ std::string verdictWord(const std::string& text, const std::string& key) {
 TEST_F(WrittenRowsVerb, GivesTheVerdictsOnPublishedPatternsAsJson) {
     int sturdy = 0;
     for (const auto& entry :
-         std::filesystem::directory_iterator(LACEWRIGHT_SOURCE_DIR "/tests/data/handbook")) {
+         std::filesystem::directory_iterator(test::inSourceTree("tests/data/handbook"))) {
         const std::string path = entry.path().string();
         const std::string text = readFile(path).value();
         const Ran ran = run({"check", "--json", path});

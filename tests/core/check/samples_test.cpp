@@ -7,6 +7,7 @@
 #include "core/check/check.h"
 #include "core/file/chart_file.h"
 #include "tests/support/findings.h"
+#include "tests/support/source_tree.h"
 
 namespace lacewright {
 namespace {
@@ -16,7 +17,7 @@ using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 
 Chart sample(const std::string& name) {
-    auto chart = loadChart(std::string(LACEWRIGHT_SOURCE_DIR "/samples/") + name + ".lacewright");
+    auto chart = loadChart(test::inSourceTree("samples/") + name + ".lacewright");
     EXPECT_TRUE(chart) << (chart ? "" : chart.error().text());
     return chart ? *chart : Chart();
 }

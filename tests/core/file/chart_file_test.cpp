@@ -5,6 +5,7 @@
 #include <filesystem>
 
 #include "tests/core/file/chart_sample.h"
+#include "tests/support/source_tree.h"
 #include "tests/support/temp_dir.h"
 
 namespace lacewright {
@@ -65,7 +66,7 @@ TEST(ChartFile, LoadingSaysWhichFileAndWhere) {
 
 TEST(ChartFile, EverySampleIsInCanonicalForm) {
     int samples = 0;
-    for (const auto& entry : fs::directory_iterator(LACEWRIGHT_SOURCE_DIR "/samples")) {
+    for (const auto& entry : fs::directory_iterator(test::inSourceTree("samples"))) {
         if (entry.path().extension() != ".lacewright") continue;
         ++samples;
         const Result<Chart> chart = loadChart(entry.path());

@@ -7,13 +7,14 @@
 
 #include "core/base/disk.h"
 #include "core/file/chart_text.h"
+#include "tests/support/source_tree.h"
 
 namespace lacewright {
 
 // A hand-written chart in canonical form that uses every member of the format.
 inline std::string everyMember() {
     const Result<std::string> text =
-        readFile(LACEWRIGHT_SOURCE_DIR "/tests/core/file/data/every_member.lacewright");
+        readFile(test::inSourceTree("tests/core/file/data/every_member.lacewright"));
     EXPECT_TRUE(text) << (text ? "" : text.error().text());
     return text ? *text : std::string();
 }

@@ -4,6 +4,7 @@
 #include "core/file/file_limits.h"
 #include "core/file/json_value.h"
 #include "core/file/version_steps.h"
+#include "tests/support/source_tree.h"
 
 // The schema is written by hand; it must not state other limits than the reader keeps.
 namespace lacewright {
@@ -24,7 +25,7 @@ class SchemaLimits : public testing::Test {
 
  private:
     JsonValue schema_ =
-        parseJson(readFile(LACEWRIGHT_SOURCE_DIR "/resources/chart.schema.json").value());
+        parseJson(readFile(test::inSourceTree("resources/chart.schema.json")).value());
 };
 
 TEST_F(SchemaLimits, OfTheChartAreThoseOfTheReader) {

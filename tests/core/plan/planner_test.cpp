@@ -9,6 +9,7 @@
 #include "core/file/chart_file.h"
 #include "core/plan/gauge.h"
 #include "tests/support/random_charts.h"
+#include "tests/support/source_tree.h"
 
 namespace lacewright {
 namespace {
@@ -253,7 +254,7 @@ TEST(UsePlan, WritesSizesPointsAndGaugeThatProve) {
 
 // The sample's own sizes lie within half a repeat of what a plan finds for their widths.
 TEST(PlanSizes, FindsTheMillpondTeesWidthsAgain) {
-    const Result<Chart> chart = loadChart(LACEWRIGHT_SOURCE_DIR "/samples/millpond-tee.lacewright");
+    const Result<Chart> chart = loadChart(test::inSourceTree("samples/millpond-tee.lacewright"));
     ASSERT_TRUE(chart);
     PlanRequest request;
     request.gauge = chart->gauge;

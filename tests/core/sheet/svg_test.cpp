@@ -6,6 +6,7 @@
 #include "core/sheet/path_data.h"
 #include "tests/core/sheet/sheet_probe.h"
 #include "tests/support/large_lace.h"
+#include "tests/support/source_tree.h"
 
 namespace lacewright {
 namespace {
@@ -185,7 +186,7 @@ TEST(Svg, MatchesTheGoldenPicture) {
     SheetOptions options;
     options.size = "small";
     const std::string svg = svgText(layOut(panel(), options));
-    const std::string path = LACEWRIGHT_SOURCE_DIR "/tests/golden/panel.svg";
+    const std::string path = test::inSourceTree("tests/golden/panel.svg");
     if (std::getenv("LACEWRIGHT_REFRESH_GOLDEN") != nullptr) {
         ASSERT_TRUE(writeFile(path, svg));
     }

@@ -11,6 +11,7 @@
 #include "core/words/worked_row.h"
 #include "tests/core/words/reading.h"
 #include "tests/support/charts.h"
+#include "tests/support/source_tree.h"
 
 namespace lacewright {
 namespace {
@@ -96,8 +97,7 @@ TEST(ChartFromRows, HandbookPatternsKnitTheSameFromChartAndText) {
     int sturdy = 0;
     int sturdyDrawn = 0;
     int boxes = 0;
-    const std::filesystem::path folder =
-        std::string(LACEWRIGHT_SOURCE_DIR) + "/tests/data/handbook";
+    const std::filesystem::path folder = test::inSourceTree("tests/data/handbook");
     for (const auto& entry : std::filesystem::directory_iterator(folder)) {
         const std::string text = readFile(entry.path().string()).value();
         const std::string name = entry.path().filename().string();

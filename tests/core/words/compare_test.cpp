@@ -10,6 +10,7 @@
 #include "core/words/writer.h"
 #include "tests/support/charts.h"
 #include "tests/support/random_charts.h"
+#include "tests/support/source_tree.h"
 
 namespace lacewright {
 namespace {
@@ -119,8 +120,7 @@ void expectEqualToItsOwnText(const Chart& chart, const std::string& what) {
 }
 
 TEST(Compare, FindsEverySampleEqualToItsOwnText) {
-    for (const auto& entry :
-         std::filesystem::directory_iterator(LACEWRIGHT_SOURCE_DIR "/samples")) {
+    for (const auto& entry : std::filesystem::directory_iterator(test::inSourceTree("samples"))) {
         if (entry.path().extension() != ".lacewright") continue;
         expectEqualToItsOwnText(loadChart(entry.path().string()).value(), entry.path().string());
     }

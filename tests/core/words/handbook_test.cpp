@@ -9,6 +9,7 @@
 #include "core/base/disk.h"
 #include "core/words/prove.h"
 #include "core/words/reader.h"
+#include "tests/support/source_tree.h"
 
 // Patterns of public-domain handbooks (1843-1918) against verdicts that two checkers outside this
 // project worked out. Title, author and year stand in each file. The books hold genuine printing
@@ -39,8 +40,7 @@ std::map<std::string, std::string> verdictIn(const std::string& text) {
 
 std::vector<Handbook> handbooks() {
     std::vector<Handbook> all;
-    const std::filesystem::path folder =
-        std::string(LACEWRIGHT_SOURCE_DIR) + "/tests/data/handbook";
+    const std::filesystem::path folder = test::inSourceTree("tests/data/handbook");
     for (const auto& entry : std::filesystem::directory_iterator(folder)) {
         auto text = readFile(entry.path().string());
         if (!text) continue;

@@ -11,6 +11,7 @@
 #include "core/words/compare.h"
 #include "core/words/reader.h"
 #include "core/words/writer.h"
+#include "tests/support/source_tree.h"
 
 namespace lacewright {
 namespace {
@@ -28,13 +29,13 @@ constexpr Published kPublished[] = {
 };
 
 Chart chartNamed(const std::string& name) {
-    auto chart = loadChart(LACEWRIGHT_SOURCE_DIR "/samples/" + name + ".lacewright");
+    auto chart = loadChart(test::inSourceTree("samples/") + name + ".lacewright");
     EXPECT_TRUE(chart) << name;
     return chart ? *chart : Chart();
 }
 
 std::string rowsNamed(const std::string& name) {
-    auto text = readFile(LACEWRIGHT_SOURCE_DIR "/tests/data/handbook/" + name + ".txt");
+    auto text = readFile(test::inSourceTree("tests/data/handbook/") + name + ".txt");
     EXPECT_TRUE(text) << name;
     return text ? *text : std::string();
 }

@@ -12,6 +12,7 @@
 #include "core/words/writer.h"
 #include "tests/support/charts.h"
 #include "tests/support/random_charts.h"
+#include "tests/support/source_tree.h"
 
 // Text to chart to text to chart: the knitting is the same each time.
 namespace lacewright {
@@ -61,8 +62,7 @@ std::string difference(const Chart& a, const Chart& b) {
 TEST(RoundTrip, HandbookTextsKeepTheirRows) {
     int drawn = 0;
     int written = 0;
-    const std::filesystem::path folder =
-        std::string(LACEWRIGHT_SOURCE_DIR) + "/tests/data/handbook";
+    const std::filesystem::path folder = test::inSourceTree("tests/data/handbook");
     for (const auto& entry : std::filesystem::directory_iterator(folder)) {
         const std::string name = entry.path().filename().string();
         const auto first =

@@ -5,6 +5,7 @@
 #include "core/count/tally.h"
 #include "core/file/chart_file.h"
 #include "tests/support/random_charts.h"
+#include "tests/support/source_tree.h"
 
 namespace lacewright {
 namespace {
@@ -173,7 +174,7 @@ TEST(SizeInstructions, TellPartsOfARepeatAndRowsThatDiffer) {
 }
 
 TEST(SizeInstructions, OfTheMillpondTeeAreOneLineEach) {
-    const auto chart = loadChart(LACEWRIGHT_SOURCE_DIR "/samples/millpond-tee.lacewright");
+    const auto chart = loadChart(test::inSourceTree("samples/millpond-tee.lacewright"));
     ASSERT_TRUE(chart);
     for (const Size& size : chart->sizes) {
         expectFollowed(*chart, size);

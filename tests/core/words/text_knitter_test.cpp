@@ -9,6 +9,7 @@
 #include "core/base/disk.h"
 #include "core/words/prove.h"
 #include "core/words/reader.h"
+#include "tests/support/source_tree.h"
 
 // A knitter who works the rows loop by loop with a plain number of stitches on the needle, against
 // the proof that holds for every number at once.
@@ -109,8 +110,7 @@ class TextKnitter {
 TEST(TextKnitter, AgreesWithTheProofOnEveryHandbookPattern) {
     int rows = 0;
     int patterns = 0;
-    const std::filesystem::path folder =
-        std::string(LACEWRIGHT_SOURCE_DIR) + "/tests/data/handbook";
+    const std::filesystem::path folder = test::inSourceTree("tests/data/handbook");
     for (const auto& entry : std::filesystem::directory_iterator(folder)) {
         const std::string name = entry.path().filename().string();
         const WrittenPattern pattern = readWritten(readFile(entry.path().string()).value()).pattern;

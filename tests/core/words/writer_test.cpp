@@ -10,6 +10,7 @@
 #include "core/words/reader.h"
 #include "tests/support/charts.h"
 #include "tests/support/random_charts.h"
+#include "tests/support/source_tree.h"
 
 namespace lacewright {
 namespace {
@@ -181,8 +182,7 @@ void expectKnittable(const Chart& chart, const std::string& what) {
 
 TEST(Writer, WritesTheSamples) {
     int count = 0;
-    for (const auto& entry :
-         std::filesystem::directory_iterator(LACEWRIGHT_SOURCE_DIR "/samples")) {
+    for (const auto& entry : std::filesystem::directory_iterator(test::inSourceTree("samples"))) {
         if (entry.path().extension() != ".lacewright") continue;
         const Result<Chart> chart = loadChart(entry.path().string());
         ASSERT_TRUE(chart);
