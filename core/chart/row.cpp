@@ -1,5 +1,6 @@
 #include "core/chart/row.h"
 
+#include <algorithm>
 #include <cstring>
 #include <utility>
 
@@ -47,15 +48,20 @@ Row::Row(std::vector<StitchIndex> cells, const StitchCatalogue& stitches)
     const std::uint32_t* packed = stitches.packedCounts();
     const std::uint8_t* bitsOf = stitches.bits();
     sums_.resize(cells_.size() + 1);
-    Sum sum;
     unsigned bits = 0;
-    // No branch in here: opening a large chart spends much of its time in this loop.
-    for (std::size_t i = 0; i < cells_.size(); ++i) {
-        const std::uint32_t counts = packed[cells_[i]];
-        bits |= bitsOf[cells_[i]];
-        sum.takes += static_cast<std::int32_t>(counts & 0xFFFFU);
-        sum.makes += static_cast<std::int32_t>(counts >> 16U);
-        sums_[i + 1] = sum;
+    Tally total;
+    for (std::size_t start = 0; start < cells_.size(); start += kSumBlock) {
+        const std::size_t end = std::min(start + kSumBlock, cells_.size());
+        std::uint32_t sum = 0;
+        // No branch in here: opening a large chart spends much of its time in this loop.
+        for (std::size_t i = start; i < end; ++i) {
+            bits |= bitsOf[cells_[i]];
+            sum += packed[cells_[i]];
+            sums_[i + 1] = sum;
+        }
+        if (end - start < kSumBlock) break;
+        full_.push_back(total += Tally{sum & 0xFFFFU, sum >> 16U});
+        sums_[end] = 0;
     }
     traits_.hasWide = (bits & kWideBit) != 0;
     traits_.hasBroken = (bits & (kWideBit | kCoveredBit)) != 0 && isBroken(cells_, stitches);

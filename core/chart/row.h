@@ -70,8 +70,10 @@ class Row {
     Tally total() const { return upTo(width()); }
     // Sum over columns 1..column. Requires: 0 <= column <= width().
     Tally upTo(int column) const {
-        const Sum& sum = sums_[static_cast<std::size_t>(column)];
-        return {sum.takes, sum.makes};
+        const auto c = static_cast<std::size_t>(column);
+        const std::uint32_t sum = sums_[c];
+        const Tally ofBlock{sum & 0xFFFFU, sum >> 16U};
+        return c < kSumBlock ? ofBlock : full_[c / kSumBlock - 1] + ofBlock;
     }
     const RowTraits& traits() const { return traits_; }
 
@@ -82,12 +84,13 @@ class Row {
     bool operator==(const Row& other) const { return cells_ == other.cells_; }
 
  private:
-    struct Sum {
-        std::int32_t takes = 0;
-        std::int32_t makes = 0;
-    };
+    // So few stitches that neither half of a packed sum can overflow (kMaxLoops).
+    static constexpr std::size_t kSumBlock = 512;
+
     std::vector<StitchIndex> cells_;
-    std::vector<Sum> sums_;  // sums_[c]: columns 1..c
+    // sums_[c]: columns 1..c without those of blocks that are full, takes in the lower half.
+    std::vector<std::uint32_t> sums_;
+    std::vector<Tally> full_;  // what the first block comes to, the first two ...
     RowTraits traits_;
 };
 

@@ -5,25 +5,29 @@
 namespace lacewright {
 
 RowList::RowList(const std::vector<RowPtr>& rows) : size_(rows.size()) {
+    if (rows.empty()) return;
+    Blocks blocks;
     for (std::size_t start = 0; start < rows.size(); start += kBlock) {
         const std::size_t end = start + kBlock < rows.size() ? start + kBlock : rows.size();
-        blocks_.push_back(
+        blocks.push_back(
             std::make_shared<const Block>(rows.begin() + static_cast<std::ptrdiff_t>(start),
                                           rows.begin() + static_cast<std::ptrdiff_t>(end)));
     }
+    blocks_ = std::make_shared<const Blocks>(std::move(blocks));
 }
 
 void RowList::replace(std::size_t index, RowPtr row) {
-    auto& shared = blocks_[index / kBlock];
-    auto block = std::make_shared<Block>(*shared);
+    auto blocks = std::make_shared<Blocks>(*blocks_);
+    auto block = std::make_shared<Block>(*(*blocks)[index / kBlock]);
     (*block)[index % kBlock] = std::move(row);
-    shared = std::move(block);
+    (*blocks)[index / kBlock] = std::move(block);
+    blocks_ = std::move(blocks);
 }
 
 std::vector<RowPtr> RowList::toVector() const {
     std::vector<RowPtr> rows;
     rows.reserve(size_);
-    for (const auto& block : blocks_) rows.insert(rows.end(), block->begin(), block->end());
+    for (std::size_t row = 0; row < size_; ++row) rows.push_back((*this)[row]);
     return rows;
 }
 
