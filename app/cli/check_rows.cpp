@@ -5,6 +5,7 @@
 
 #include "app/cli/nearest.h"
 #include "app/cli/report_out.h"
+#include "app/cli/written_advice.h"
 #include "app/cli/written_report.h"
 #include "core/base/disk.h"
 
@@ -54,7 +55,8 @@ int checkRows(const Call& call, const std::string& file) {
         return call.refuse(file + ": The pattern has no size \"" + name + "\"" +
                            didYouMean(name, pattern.sizes) + ".");
     }
-    const WrittenReport written = reportOnRows(read, sizes);
+    WrittenReport written = reportOnRows(read, sizes);
+    adviseOnRows(pattern, sizes, written.report);
     ReportWords words;
     words.file = file;
     words.row = pattern.worked == Worked::Flat ? "Row" : "Round";

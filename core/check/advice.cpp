@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <set>
 #include <tuple>
 
@@ -15,7 +16,7 @@ namespace {
 
 constexpr std::size_t kMendsTried = 16;   // before giving up on a finding
 constexpr double kLeastWeight = 0.002;    // suspects below are not named
-constexpr double kOddEnough = 9.0;        // log odds from which an odd cell is a finding
+constexpr double kOddEnough = 9.5;        // log odds from which an odd cell is a finding
 constexpr double kShiftOddEnough = 12.0;  // the same for a row that looks shifted
 constexpr double kOddAtAll = CulpritSearch::kLeastOdd;  // log odds from which it is listed
 constexpr std::size_t kMaxOddFindings = 4;
@@ -112,19 +113,51 @@ class Adviser {
             if (!isAboutCounts(finding)) continue;
             all.insert(all.end(), finding.suspects.begin(), finding.suspects.end());
         }
-        for (const auto& odd : oddCells()) {
-            if (odd.cell.weight < kOddAtAll) break;
-            all.push_back({chart_.rowNumber(odd.cell.row), odd.cell.column,
-                           1 / (1 + std::exp(kOddEnough - odd.cell.weight)),
-                           (*chart_.stitches)[odd.rather].id});
-        }
+        addOddCells(all);
         std::stable_sort(all.begin(), all.end(),
                          [](const Suspect& a, const Suspect& b) { return a.weight > b.weight; });
+        dropRepeated(all);
         if (all.size() > kMaxSuspectsOfChart) all.resize(kMaxSuspectsOfChart);
         return all;
     }
 
  private:
+    // In a row that looks shifted the places where that may have happened share the suspicion, and
+    // little of it is left for single cells.
+    void addOddCells(std::vector<Suspect>& all) {
+        std::map<int, double> shifted;  // log odds, by row index
+        for (const auto& odd : oddCells()) {
+            if (!odd.shift) continue;
+            const auto known = shifted.find(odd.cell.row);
+            shifted[odd.cell.row] =
+                known == shifted.end() ? odd.cell.weight : logAdd(known->second, odd.cell.weight);
+        }
+        const auto share = [](double logOdds, double enough) {
+            return 1 / (1 + std::exp(enough - logOdds));
+        };
+        for (const auto& odd : oddCells()) {
+            if (odd.cell.weight < kOddAtAll) break;
+            const auto known = shifted.find(odd.cell.row);
+            double weight = share(odd.cell.weight, kOddEnough);
+            if (odd.shift) {
+                weight = share(known->second, kShiftOddEnough) *
+                         std::exp(odd.cell.weight - known->second);
+            } else if (known != shifted.end()) {
+                weight *= 1 - share(known->second, kShiftOddEnough);
+            }
+            all.push_back({chart_.rowNumber(odd.cell.row), odd.cell.column, weight,
+                           (*chart_.stitches)[odd.rather].id});
+        }
+    }
+
+    // The list is sorted: of each cell the first is kept.
+    static void dropRepeated(std::vector<Suspect>& sorted) {
+        std::set<std::pair<int, int>> seen;
+        std::erase_if(sorted, [&](const Suspect& s) {
+            return !seen.insert({s.row, s.column}).second;
+        });
+    }
+
     const std::vector<CulpritSearch::OddCell>& oddCells() {
         if (!odd_) odd_ = search_.oddCells();
         return *odd_;

@@ -10,7 +10,7 @@ constexpr double kSmoothing = 0.5;  // cells every letter is thought to have mor
 
 bool takesPart(const StitchCatalogue& stitches, StitchIndex index) {
     const Stitch& stitch = stitches[index];
-    return stitch.span == 1 && stitch.kind != StitchKind::NoStitch;
+    return stitch.span == 1;
 }
 
 std::vector<int> cellsOfEach(const Chart& chart) {
@@ -28,8 +28,11 @@ std::vector<StitchIndex> chosenStitches(const StitchCatalogue& stitches,
         const auto index = static_cast<StitchIndex>(i);
         if (cells[i] > 0 && takesPart(stitches, index)) chosen.push_back(index);
     }
-    std::stable_sort(chosen.begin(), chosen.end(),
-                     [&](StitchIndex a, StitchIndex b) { return cells[a] > cells[b]; });
+    // The gaps of a chart are never its ground, however many they are.
+    const auto isGap = [&](StitchIndex i) { return stitches[i].kind == StitchKind::NoStitch; };
+    std::stable_sort(chosen.begin(), chosen.end(), [&](StitchIndex a, StitchIndex b) {
+        return std::pair(isGap(b), cells[a]) > std::pair(isGap(a), cells[b]);
+    });
     if (chosen.size() > Alphabet::kMaxLetters) chosen.resize(Alphabet::kMaxLetters);
     const auto add = [&](std::string_view id) {
         const auto index = stitches.find(id);
@@ -64,6 +67,9 @@ Alphabet alphabetOf(const Chart& chart) {
         alphabet.mirrors.push_back(letter == Alphabet::kNone ? alphabet.letterOf[index] : letter);
         alphabet.centred.push_back(stitches[index].kind == StitchKind::Decrease &&
                                    stitches[index].lean == Lean::Centred);
+        if (stitches[index].kind == StitchKind::NoStitch) {
+            alphabet.noStitch = static_cast<Alphabet::Letter>(alphabet.shares.size());
+        }
         const bool isGround = index == alphabet.stitches[0];
         alphabet.shares.push_back((cells[index] + kSmoothing) / (isGround ? all : all - ground));
     }
@@ -71,7 +77,10 @@ Alphabet alphabetOf(const Chart& chart) {
 }
 
 LetterGrid::LetterGrid(const Chart& chart, const Alphabet& alphabet, int firstRow, int lastRow)
-    : width_(chart.width), height_(lastRow - firstRow + 1), firstRow_(firstRow) {
+    : width_(chart.width),
+      height_(lastRow - firstRow + 1),
+      firstRow_(firstRow),
+      noStitch_(alphabet.noStitch) {
     letters_.reserve(static_cast<std::size_t>(width_) * static_cast<std::size_t>(height_));
     for (int row = firstRow; row <= lastRow; ++row) {
         for (const StitchIndex index : chart.row(row).cells()) {

@@ -9,10 +9,10 @@ namespace lacewright {
 
 // The stitches of a chart as a few small numbers, for statistics over its cells. Only stitches one
 // cell wide take part: those the chart holds, the mirror images of them, and a yarn over and two
-// leaning decreases that could be missing altogether.
+// leaning decreases that could be missing altogether. A cell without a stitch has a letter too.
 struct Alphabet {
     using Letter = std::int8_t;
-    static constexpr Letter kNone = -1;  // wide, covered and no-stitch cells
+    static constexpr Letter kNone = -1;  // wide and covered cells
     static constexpr int kMaxLetters = 16;
 
     std::vector<StitchIndex> stitches;  // by letter, the most frequent first
@@ -20,8 +20,9 @@ struct Alphabet {
     std::vector<bool> centred;          // by letter: a decrease that leans to neither side
     std::vector<double> shares;    // of each letter among the figures; for letter 0 of all cells
     std::vector<Letter> letterOf;  // by stitch index
+    Letter noStitch = kNone;       // the letter of cells without a stitch, if there are any
 
-    // The ground of the fabric: the most frequent stitch. Everything else is a figure.
+    // The ground of the fabric: the most frequent stitch. Every other stitch is a figure.
     static constexpr Letter kGround = 0;
 
     int size() const { return static_cast<int>(stitches.size()); }
@@ -46,12 +47,15 @@ class LetterGrid {
         return letters_[static_cast<std::size_t>(y) * static_cast<std::size_t>(width_) +
                         static_cast<std::size_t>(x)];
     }
-    bool isFigure(int x, int y) const { return at(x, y) > Alphabet::kGround; }
+    bool isFigure(int x, int y) const {
+        return at(x, y) > Alphabet::kGround && at(x, y) != noStitch_;
+    }
 
  private:
     int width_ = 0;
     int height_ = 0;
     int firstRow_ = 0;
+    Alphabet::Letter noStitch_ = Alphabet::kNone;
     std::vector<Alphabet::Letter> letters_;
 };
 

@@ -10,8 +10,8 @@ namespace {
 constexpr double kRowsOfKind = 6;         // cells' worth of trust in the rows of the same kind
 constexpr double kLeastFigures = 0.004;   // a plain row may still hold a figure
 constexpr double kPlainEdge = 1.5;        // log odds against figures in an edge column without any
-constexpr float kTestimonyWeight = 0.6F;  // witnesses repeat each other
-constexpr float kNeighbourWeight = 0.6F;
+constexpr float kTestimonyWeight = 0.5F;  // witnesses repeat each other
+constexpr float kNeighbourWeight = 0.45F;
 constexpr double kUsualPairs = 2;  // pairs of the usual kind thought to have been seen as well
 
 // The rows around one that hold few enough figures for the search of symmetries.
@@ -19,7 +19,8 @@ std::pair<int, int> windowAround(const Chart& chart, const Alphabet& alphabet, i
     const auto figuresIn = [&](int row) {
         const auto& cells = chart.row(row).cells();
         return static_cast<int>(std::count_if(cells.begin(), cells.end(), [&](StitchIndex index) {
-            return alphabet.letterOf[index] > Alphabet::kGround;
+            const auto letter = alphabet.letterOf[index];
+            return letter > Alphabet::kGround && letter != alphabet.noStitch;
         }));
     };
     int first = centre;
@@ -58,7 +59,6 @@ Beliefs::Beliefs(const Chart& chart, const Alphabet& alphabet, int centreRow)
       chartHeight_(chart.height()),
       everyRowDrawn_(chart.uncharted == Uncharted::None),
       grid_(gridAround(chart, alphabet, centreRow)),
-      maps_(symmetriesOf(grid_, alphabet, regionsOf(chart, grid_))),
       figuresInRow_(static_cast<std::size_t>(grid_.height()), 0),
       figuresInColumn_(static_cast<std::size_t>(grid_.width()), 0),
       knownInRow_(figuresInRow_.size(), 0) {
@@ -71,6 +71,8 @@ Beliefs::Beliefs(const Chart& chart, const Alphabet& alphabet, int centreRow)
         }
     }
     countNeighbours();
+    for (SymmetryMap& map : symmetriesOf(grid_, alphabet, regionsOf(chart, grid_)))
+        testimonies_.emplace_back(grid_, alphabet_, std::move(map));
 }
 
 bool Beliefs::covers(int row) const {
@@ -86,9 +88,18 @@ RowBeliefs Beliefs::of(int row) const {
     const int y = row - grid_.firstRow();
     beliefs.apart.assign(static_cast<std::size_t>(grid_.width() * beliefs.letters), 0.0F);
     addHabits(y, beliefs.apart);
-    addTestimony(y, false, beliefs.apart);
-    beliefs.all = beliefs.apart;
-    addTestimony(y, true, beliefs.all);
+    beliefs.all.assign(beliefs.apart.size(), 0.0F);
+    std::vector<Alphabet::Letter> drawn;
+    for (int x = 0; x < grid_.width(); ++x) drawn.push_back(grid_.at(x, y));
+    for (const Testimony& testimony : testimonies_) {
+        beliefs.views.push_back(testimony.viewOn(y));
+        testimony.addTo(y, beliefs.views.back(), beliefs.all);
+        const double agreed = testimony.weightOf(beliefs.views.back(), drawn);
+        beliefs.outOfPlace += std::max(0.0, -kTestimonyWeight * agreed);
+        beliefs.inPlace += std::max(0.0, kTestimonyWeight * agreed);
+    }
+    for (std::size_t i = 0; i < beliefs.all.size(); ++i)
+        beliefs.all[i] = kTestimonyWeight * beliefs.all[i] + beliefs.apart[i];
     addNeighbours(y, beliefs.all);
     return beliefs;
 }
@@ -119,26 +130,6 @@ void Beliefs::addHabits(int y, std::vector<float>& weights) const {
                              : std::log(share * alphabet_.shares[static_cast<std::size_t>(letter)]);
             if (letter > 0 && edge && plainColumn) log -= kPlainEdge;
             weights[static_cast<std::size_t>(x * letters + letter)] += static_cast<float>(log);
-        }
-    }
-}
-
-void Beliefs::addTestimony(int y, bool ofThisRow, std::vector<float>& weights) const {
-    const auto letters = static_cast<std::size_t>(alphabet_.size());
-    for (const SymmetryMap& map : maps_) {
-        if ((map.dy == 0) != ofThisRow) continue;
-        for (int x = 0; x < grid_.width(); ++x) {
-            const GridPlace self{x, y};
-            GridPlace places[] = {imageOf(map, self), originOf(map, self)};
-            if (places[1] == places[0]) places[1] = {};
-            for (const GridPlace& place : places) {
-                if (!place.inside() || place == self) continue;
-                const auto letter = grid_.at(place.x, place.y);
-                if (letter < 0) continue;
-                const float* log = &map.testimony[static_cast<std::size_t>(letter) * letters];
-                float* weight = &weights[static_cast<std::size_t>(x) * letters];
-                for (std::size_t i = 0; i < letters; ++i) weight[i] += kTestimonyWeight * log[i];
-            }
         }
     }
 }
@@ -206,8 +197,8 @@ void Beliefs::addNeighbours(int y, std::vector<float>& weights) const {
     }
 }
 
-double Beliefs::weightOf(int row, const RowBeliefs& beliefs,
-                         const std::vector<Alphabet::Letter>& letters) const {
+double Beliefs::weightOf(const RowBeliefs& beliefs, const std::vector<Alphabet::Letter>& letters,
+                         std::size_t most) const {
     const auto count = static_cast<std::size_t>(beliefs.letters);
     const auto at = [&](int x) {
         return static_cast<std::size_t>(letters[static_cast<std::size_t>(x)]);
@@ -226,17 +217,8 @@ double Beliefs::weightOf(int row, const RowBeliefs& beliefs,
             }
         }
     }
-    const int y = row - grid_.firstRow();
-    for (const SymmetryMap& map : maps_) {
-        if (map.dy != 0) continue;
-        for (int x = 0; x < grid_.width(); ++x) {
-            const GridPlace image = imageOf(map, {x, y});
-            if (!image.inside() || image.x == x || !known(x) || !known(image.x)) continue;
-            // A mirror shows every pair from both ends.
-            const double half = map.mirror ? 0.5 : 1.0;
-            weight += half * kTestimonyWeight * map.testimony[at(image.x) * count + at(x)];
-        }
-    }
+    for (std::size_t i = 0; i < std::min(most, testimonies_.size()); ++i)
+        weight += kTestimonyWeight * testimonies_[i].weightOf(beliefs.views[i], letters);
     return weight;
 }
 
@@ -244,7 +226,8 @@ std::vector<Beliefs::Witness> Beliefs::witnesses(int row, int column,
                                                  Alphabet::Letter letter) const {
     std::vector<Witness> found;
     const GridPlace self{column - 1, row - grid_.firstRow()};
-    for (const SymmetryMap& map : maps_) {
+    for (const Testimony& testimony : testimonies_) {
+        const SymmetryMap& map = testimony.map();
         for (const GridPlace& place : {imageOf(map, self), originOf(map, self)}) {
             if (!place.inside() || place == self) continue;
             const auto there = grid_.at(place.x, place.y);

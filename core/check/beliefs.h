@@ -2,7 +2,7 @@
 
 #include <vector>
 
-#include "core/check/symmetry.h"
+#include "core/check/testimony.h"
 
 // What each cell ought to hold, judged by the rest of the chart: log odds of every letter.
 // Evidence in one currency: how plain the row and its kind of rows are, how frequent a stitch is,
@@ -14,8 +14,11 @@ namespace lacewright {
 // Log weights of all letters for the cells of one row: at [x * letters + letter].
 struct RowBeliefs {
     int letters = 0;
-    std::vector<float> apart;  // what does not depend on the rest of the row
-    std::vector<float> all;    // the rest of the row, as drawn, taken into account
+    std::vector<float> apart;            // habits alone
+    std::vector<float> all;              // the rest of the row, as drawn, taken into account
+    std::vector<Testimony::View> views;  // on the row, of every symmetry
+    double outOfPlace = 0;  // log odds against the row as a whole, of symmetries it breaks
+    double inPlace = 0;     // and for it, of those it keeps
 
     const float* of(int x) const { return &all[static_cast<std::size_t>(x * letters)]; }
 };
@@ -32,9 +35,9 @@ class Beliefs {
     // Requires: grid().holds(row).
     RowBeliefs of(int row) const;
     // Log weight of a row with these letters in place of those drawn, up to a term that is the same
-    // for all of them. A change of one cell weighs as in of(). Requires: beliefs = of(row).
-    double weightOf(int row, const RowBeliefs& beliefs,
-                    const std::vector<Alphabet::Letter>& letters) const;
+    // for all of them, by the strongest `most` symmetries. Requires: beliefs = of(the row).
+    double weightOf(const RowBeliefs& beliefs, const std::vector<Alphabet::Letter>& letters,
+                    std::size_t most = kMaxMaps) const;
 
     // The places a symmetry carries a cell to or from whose letter speaks for `letter`, the
     // strongest symmetry first.
@@ -47,7 +50,6 @@ class Beliefs {
  private:
     void countNeighbours();
     void addHabits(int y, std::vector<float>& weights) const;
-    void addTestimony(int y, bool ofThisRow, std::vector<float>& weights) const;
     void addNeighbours(int y, std::vector<float>& weights) const;
     double pairOdds(std::size_t letter, std::size_t beside, int offset) const {
         const auto count = static_cast<std::size_t>(alphabet_.size());
@@ -63,7 +65,7 @@ class Beliefs {
     int chartHeight_ = 0;
     bool everyRowDrawn_ = true;
     LetterGrid grid_;
-    std::vector<SymmetryMap> maps_;
+    std::vector<Testimony> testimonies_;
     std::vector<int> figuresInRow_;
     std::vector<int> figuresInColumn_;
     std::vector<int> knownInRow_;

@@ -9,10 +9,10 @@ namespace lacewright {
 namespace {
 
 constexpr std::size_t kMaxNeighbourhoods = 4;
-constexpr int kLongestRun = 12;        // rows of a run on either side that are judged together
-constexpr double kWorthALook = 0.01;   // moves less likely than this are left aside
-constexpr double kUnexplained = 6.0;   // log odds against leaving the neighbour row in error
-constexpr double kContradicted = 2.0;  // log odds from which a cell makes its row look shifted
+constexpr int kLongestRun = 12;       // rows of a run on either side that are judged together
+constexpr double kWorthALook = 0.01;  // moves less likely than this are left aside
+constexpr double kUnexplained = 6.0;  // log odds against leaving the neighbour row in error
+constexpr double kOutOfPlace = 0.5;   // log odds from which a row may be shifted
 constexpr double kNever = -std::numeric_limits<double>::infinity();
 
 double logZ(const RowCase& rowCase, int group, int takes, int makes) {
@@ -369,30 +369,27 @@ std::vector<CulpritSearch::OddCell> CulpritSearch::oddInRow(int row, const Belie
         return alphabet_.stitches[static_cast<std::size_t>(letter)];
     };
     std::vector<OddCell> odd;
-    int astray = 0;  // cells that ought to hold something else, whatever it counts
     for (int x = 0; x < chart_.width; ++x) {
         const auto drawn = beliefs.grid().at(x, y);
         if (drawn < 0) continue;
         const Stitch& held = (*chart_.stitches)[stitchOf(drawn)];
         OddCell cell{{row, x + 1, kLeastOdd}, kCovered, {}};
-        bool contradicted = false;
         for (int letter = 0; letter < alphabet_.size(); ++letter) {
             const Stitch& other = (*chart_.stitches)[stitchOf(letter)];
             const double log = rowBeliefs.of(x)[letter] - rowBeliefs.of(x)[drawn];
-            contradicted = contradicted || log > kContradicted;
             if (letter == drawn) continue;
             if (other.takes != held.takes || other.makes != held.makes) continue;
             if (log > cell.cell.weight) cell = {{row, x + 1, log}, stitchOf(letter), {}};
         }
-        astray += contradicted ? 1 : 0;
         if (cell.rather != kCovered) odd.push_back(std::move(cell));
     }
-    if (astray < 2 || cellsForShifts_ < chart_.width) return odd;
+    if (rowBeliefs.outOfPlace < kOutOfPlace || cellsForShifts_ < chart_.width) return odd;
     cellsForShifts_ -= chart_.width;
     const RowCase* rowCase = caseOf(row);
     if (rowCase == nullptr || rowCase->shifts().empty()) return odd;
     for (const RowShift& shift : rowCase->shifts()) {
-        const double weight = shift.logOdds - RowCase::logOfAnySlip(alphabet_.size());
+        const double weight =
+            shift.logOdds - RowCase::logOfAnySlip(alphabet_.size()) - rowBeliefs.inPlace;
         if (weight > 0) odd.push_back({{row, shift.column, weight}, shift.stitch, shift});
     }
     return odd;

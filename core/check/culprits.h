@@ -90,7 +90,7 @@ class CulpritSearch {
     std::optional<int> closingAt_;  // while the closing is judged: the row whose takes count for it
     std::vector<std::unique_ptr<Beliefs>> beliefs_;
     std::map<int, std::unique_ptr<RowCase>> cases_;
-    int cellsForShifts_ = 1500;  // of rows that fit, that may still be searched for shifts
+    int cellsForShifts_ = 800;  // of rows that fit, that may still be searched for shifts
 };
 
 }  // namespace lacewright

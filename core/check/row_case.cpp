@@ -12,13 +12,14 @@ namespace {
 
 // How often a cell is drawn wrong, or a stitch lost or drawn twice, before anything is known.
 constexpr double kRedrawn = 0.002;
-constexpr double kPutIn = 0.001;
+constexpr double kPutIn = 0.002;
 constexpr double kTakenOut = 0.001;
 constexpr double kUnlikeNeighbour = 0.05;  // a surplus stitch is mostly one drawn twice
 constexpr double kFigureSlips = 5.0;       // times as often as in the ground, a slip is in a figure
 constexpr double kFigureLost = 3.0;        // log odds against pushing a figure out of the chart
 constexpr double kSurest = 40.0;           // log odds no belief about one cell goes beyond
 constexpr std::size_t kShiftsKept = 40;
+constexpr std::size_t kMapsAtFirst = 6;
 constexpr int kLargestReach = 6;
 constexpr double kNever = -std::numeric_limits<double>::infinity();
 
@@ -121,41 +122,81 @@ void RowCase::findShifts(const Chart& chart, const Beliefs& beliefs, const RowBe
         return letters;
     };
     const double letters = alphabet.size();
-    const double asDrawn = beliefs.weightOf(rowIndex_, row, lettersOf(drawn));
+    const double asDrawn = beliefs.weightOf(row, lettersOf(drawn));
+    const double atFirst = beliefs.weightOf(row, lettersOf(drawn), kMapsAtFirst);
     const GroupMove inAll = sumOf(wanted_);
-    const std::size_t width = drawn.size();
-    // `coming` is the stitch that the row then holds besides, `going` the one it holds no longer.
-    const auto consider = [&](bool putIn, std::size_t x, StitchIndex coming, StitchIndex going,
-                              double log) {
+    const auto isFigure = [&](StitchIndex index) {
+        const auto letter = alphabet.letterOf[index];
+        return letter > Alphabet::kGround && letter != alphabet.noStitch;
+    };
+    // `coming` is the stitch that the row then holds besides, `going` the one it holds no longer;
+    // the cells between `x` and `end` move.
+    const auto consider = [&](bool putIn, std::size_t x, std::size_t end, StitchIndex coming,
+                              StitchIndex going, double log) {
         if (differenceOf(chart, coming, going) != inAll) return;
         std::vector<StitchIndex> after = drawn;
-        if (putIn) after.pop_back();
-        const auto at = after.begin() + static_cast<std::ptrdiff_t>(x);
-        putIn ? after.insert(at, coming) : after.erase(at);
-        if (!putIn) after.push_back(coming);
-        if (after == drawn || !fitsAfter(chart, after)) return;
-        log += beliefs.weightOf(rowIndex_, row, lettersOf(after)) - asDrawn;
+        const auto cell = [&](std::size_t at) {
+            return after.begin() + static_cast<std::ptrdiff_t>(at);
+        };
+        if (putIn) {
+            std::rotate(cell(x), cell(end), cell(end + 1));
+            after[x] = coming;
+        } else {
+            std::rotate(cell(x), cell(x + 1), cell(end + 1));
+            after[end] = coming;
+        }
+        const bool known = std::any_of(shifts_.begin(), shifts_.end(),
+                                       [&](const RowShift& s) { return s.after == after; });
+        if (after == drawn || known || !fitsAfter(chart, after)) return;
+        log += beliefs.weightOf(row, lettersOf(after), kMapsAtFirst) - atFirst;
         shifts_.push_back(
             {putIn, static_cast<int>(x) + 1, putIn ? coming : going, std::move(after), log});
     };
-    const double pushedOut = alphabet.letterOf[drawn.back()] > Alphabet::kGround ? -kFigureLost : 0;
-    for (std::size_t x = 0; x < width; ++x) {
-        for (const StitchIndex stitch : alphabet.stitches) {
-            if (x > 0 && drawn[x - 1] == stitch) continue;  // the same as put in one column before
-            consider(true, x, stitch, drawn.back(),
-                     pushedOut + std::log(kPutIn * slipsIn(alphabet.letterOf[stitch]) / letters));
+    for (std::size_t x = 0; x < drawn.size(); ++x) {
+        for (const std::size_t end : endsOfShift(alphabet, drawn, x)) {
+            const double pushedOut = isFigure(drawn[end]) ? -kFigureLost : 0;
+            for (const StitchIndex stitch : alphabet.stitches) {
+                if (x > 0 && drawn[x - 1] == stitch) continue;  // the same as one column before
+                consider(
+                    true, x, end, stitch, drawn[end],
+                    pushedOut + std::log(kPutIn * slipsIn(alphabet.letterOf[stitch]) / letters));
+            }
+            if (x > 0 && drawn[x - 1] == drawn[x]) continue;  // the same as one column before
+            const bool twice = x + 1 < drawn.size() && drawn[x + 1] == drawn[x];
+            const double log = std::log(kTakenOut * slipsIn(alphabet.letterOf[drawn[x]]) *
+                                        (twice ? 1 : kUnlikeNeighbour));
+            for (const StitchIndex filler : alphabet.stitches)
+                consider(false, x, end, filler, drawn[x], log);
         }
-        if (x > 0 && drawn[x - 1] == drawn[x]) continue;  // the same as taken out one column before
-        const bool twice = x + 1 < width && drawn[x + 1] == drawn[x];
-        const double log = std::log(kTakenOut * slipsIn(alphabet.letterOf[drawn[x]]) *
-                                    (twice ? 1 : kUnlikeNeighbour));
-        for (const StitchIndex filler : alphabet.stitches)
-            consider(false, x, filler, drawn[x], log);
     }
-    std::stable_sort(shifts_.begin(), shifts_.end(),
-                     [](const RowShift& a, const RowShift& b) { return a.logOdds > b.logOdds; });
+    // The likeliest by a few symmetries are judged by all of them.
+    const auto likelier = [](const auto& a, const auto& b) { return a.logOdds > b.logOdds; };
+    std::stable_sort(shifts_.begin(), shifts_.end(), likelier);
     if (shifts_.size() > kShiftsKept) shifts_.resize(kShiftsKept);
+    for (RowShift& shift : shifts_) {
+        const auto after = lettersOf(shift.after);
+        shift.logOdds += (beliefs.weightOf(row, after) - asDrawn) -
+                         (beliefs.weightOf(row, after, kMapsAtFirst) - atFirst);
+    }
+    std::stable_sort(shifts_.begin(), shifts_.end(), likelier);
     for (const RowShift& shift : shifts_) logShifts_ = logAdd(logShifts_, shift.logOdds);
+}
+
+// Where cells that move from column index `x` on may come to rest: in a gap, at the end of the
+// repeat, at the end of the row.
+std::vector<std::size_t> RowCase::endsOfShift(const Alphabet& alphabet,
+                                              const std::vector<StitchIndex>& drawn,
+                                              std::size_t x) const {
+    std::size_t ofGroup = x;
+    while (ofGroup + 1 < drawn.size() && groups_[ofGroup + 1] == groups_[x]) ++ofGroup;
+    std::vector<std::size_t> ends{drawn.size() - 1};
+    if (ofGroup != ends[0]) ends.push_back(ofGroup);
+    for (std::size_t gap = x + 1; alphabet.noStitch != Alphabet::kNone && gap <= ofGroup; ++gap) {
+        if (alphabet.letterOf[drawn[gap]] != alphabet.noStitch) continue;
+        if (std::find(ends.begin(), ends.end(), gap) == ends.end()) ends.push_back(gap);
+        break;
+    }
+    return ends;
 }
 
 bool RowCase::fitsAfter(const Chart& chart, const std::vector<StitchIndex>& after) const {

@@ -8,8 +8,8 @@
 
 namespace lacewright {
 
-// One stitch put into a row or taken out of it: the cells from there on to the left edge move by
-// one column.
+// One stitch put into a row or taken out of it: the cells to the left of it move by one column, as
+// far as the left edge, the end of the repeat or a cell without a stitch.
 struct RowShift {
     bool putIn = false;  // or else taken out
     int column = 1;
@@ -47,6 +47,9 @@ class RowCase {
  private:
     void findOdds(const Chart& chart, const Beliefs& beliefs, const RowBeliefs& row, int y);
     void findShifts(const Chart& chart, const Beliefs& beliefs, const RowBeliefs& row);
+    std::vector<std::size_t> endsOfShift(const Alphabet& alphabet,
+                                         const std::vector<StitchIndex>& drawn,
+                                         std::size_t x) const;
     bool fitsAfter(const Chart& chart, const std::vector<StitchIndex>& after) const;
 
     int rowIndex_;

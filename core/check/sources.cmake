@@ -28,4 +28,5 @@ target_sources(core PRIVATE
     check/sentences.cpp
     check/survey.cpp
     check/symmetry.cpp
+    check/testimony.cpp
 )

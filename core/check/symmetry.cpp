@@ -139,34 +139,6 @@ double strengthOf(const Landing& landing, double likeByChance) {
            gain(landing.both - landing.same, landing.both * (1 - likeByChance));
 }
 
-std::vector<float> testimonyOf(const Landing& landing, const Alphabet& alphabet, bool mirror) {
-    const auto letters = static_cast<std::size_t>(alphabet.size());
-    const double others = std::max(1.0, static_cast<double>(letters) - 2);
-    const double figures = landing.both + landing.mixed() / 2 + 1;
-    const double ground = landing.ground() + landing.mixed() / 2 + 1;
-    const double groundOnGround = std::log((landing.ground() + 0.5) / ground);
-    const double figureOnGround = std::log((landing.mixed() / 2 + 0.5) / figures);
-    const double groundOnFigure = std::log((landing.mixed() / 2 + 0.5) / ground);
-    const double figureOnLike = std::log((landing.same + 0.25) / figures);
-    const double figureOnOther = std::log((landing.both - landing.same + 0.25) / figures / others);
-    std::vector<float> testimony(letters * letters);
-    for (std::size_t image = 0; image < letters; ++image) {
-        const auto like = mirror ? static_cast<std::size_t>(alphabet.mirrors[image]) : image;
-        for (std::size_t cell = 0; cell < letters; ++cell) {
-            double log = 0;
-            if (image == 0) {
-                log = cell == 0 ? groundOnGround : figureOnGround;
-            } else if (cell == 0) {
-                log = groundOnFigure + std::log(alphabet.shares[image]);
-            } else {
-                log = cell == like ? figureOnLike : figureOnOther;
-            }
-            testimony[image * letters + cell] = static_cast<float>(log);
-        }
-    }
-    return testimony;
-}
-
 class MapSearch {
  public:
     MapSearch(const LetterGrid& grid, const Alphabet& alphabet, const SymmetryRegion& region)
@@ -177,7 +149,7 @@ class MapSearch {
         for (int y = 0; y < region.height; ++y) {
             for (int x = 0; x < region.width; ++x) {
                 const auto letter = grid.at(region.right + x, region.bottom + y);
-                if (letter <= Alphabet::kGround) continue;
+                if (!grid.isFigure(region.right + x, region.bottom + y)) continue;
                 figures_.push_back({x, y, letter});
                 if (!alphabet.centred[static_cast<std::size_t>(letter)]) continue;
                 ++centredInColumn_[static_cast<std::size_t>(x)];
@@ -288,8 +260,7 @@ class MapSearch {
         const double strength = strengthOf(landing, likeByChance_);
         if (strength < (centred ? kMinStrengthPlain : plain ? leastStrengthPlain_ : leastStrength_))
             return;
-        maps.push_back(
-            {region_, mirror, dx, dy, strength, testimonyOf(landing, alphabet_, mirror)});
+        maps.push_back({region_, mirror, dx, dy, strength});
     }
 
     const Alphabet& alphabet_;

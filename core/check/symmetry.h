@@ -27,8 +27,6 @@ struct SymmetryMap {
     int dx = 0;
     int dy = 0;
     double strength = 0;  // evidence that the map is no accident, as a log likelihood ratio
-    // log P(image = v | cell = z) at [v * letters + z], up to a term that does not depend on z.
-    std::vector<float> testimony;
 };
 
 // Where a cell goes, or (the other way round) where it comes from; x < 0 when outside the region.

@@ -1,0 +1,190 @@
+#include "app/cli/written_advice.h"
+
+#include <algorithm>
+#include <optional>
+
+#include "app/cli/straight_chart.h"
+#include "core/base/text.h"
+#include "core/check/advice.h"
+#include "core/check/mend.h"
+
+namespace lacewright::cli {
+namespace {
+
+bool isAboutCounts(const Finding& finding) {
+    return finding.rule == "continuity" || finding.rule == "cast-on" || finding.rule == "closing";
+}
+
+// Advice about the straight chart, told in words of the written rows.
+class Translator {
+ public:
+    Translator(const WrittenPattern& pattern, StraightChart straight)
+        : pattern_(pattern), straight_(std::move(straight)), report_(check(straight_.chart)) {
+        advise(straight_.chart, report_);
+    }
+
+    void adviseOn(Finding& finding) const {
+        for (const Finding& advised : report_.findings) {
+            if (!isAboutCounts(advised) || advised.suspects.empty()) continue;
+            const bool closing = finding.rule == "closing";
+            if (closing != (advised.rule == "closing")) continue;
+            if (!closing && numberOf(advised.row) != finding.row) continue;
+            finding.suspects = translated(advised.suspects);
+            finding.mends = translated(advised.mends);
+            return;
+        }
+    }
+
+    std::vector<Suspect> suspects() const { return translated(report_.suspects); }
+
+    std::vector<Finding> oddFindings() const {
+        std::vector<Finding> findings;
+        for (const Finding& odd : report_.findings) {
+            if (odd.rule != "symmetry") continue;
+            Finding finding = odd;
+            finding.row = numberOf(odd.row);
+            finding.columns.clear();
+            finding.suspects = translated(odd.suspects);
+            finding.mends = translated(odd.mends);
+            if (finding.mends.empty()) continue;
+            finding.message = "Beside the other rows this looks out of place: \"" +
+                              finding.mends.front().label + "\" would agree with them.";
+            findings.push_back(std::move(finding));
+        }
+        return findings;
+    }
+
+ private:
+    const WrittenRow& writtenRow(int rowIndex) const {
+        return pattern_.rows[straight_.written[static_cast<std::size_t>(rowIndex)]];
+    }
+    // Number in the text, of a row by its number in the straight chart.
+    int numberOf(int number) const {
+        const auto index = straight_.chart.indexOfRowNumber(number);
+        return index ? writtenRow(*index).number : number;
+    }
+
+    // The place of a column in the row as worked, from 1; of a gap, where it would be filled.
+    static int placeOf(const std::vector<int>& worked, int column, Side side) {
+        const auto before = std::count_if(worked.begin(), worked.end(), [&](int other) {
+            return side == Side::Wrong ? other > column : other < column;
+        });
+        return static_cast<int>(before) + 1;
+    }
+
+    std::vector<Suspect> translated(const std::vector<Suspect>& suspects) const {
+        std::vector<Suspect> result;
+        for (const Suspect& suspect : suspects) {
+            const auto index = straight_.chart.indexOfRowNumber(suspect.row);
+            if (!index) continue;
+            const WrittenRow& row = writtenRow(*index);
+            const auto worked = workedColumns(straight_.chart, *index, row.side);
+            Suspect told = suspect;
+            told.row = row.number;
+            told.column = placeOf(worked, suspect.column, row.side);
+            const auto same = std::find_if(result.begin(), result.end(), [&](const Suspect& s) {
+                return s.row == told.row && s.column == told.column;
+            });
+            if (same == result.end()) result.push_back(std::move(told));
+        }
+        return result;
+    }
+
+    std::vector<Mend> translated(const std::vector<Mend>& mends) const {
+        std::vector<Mend> result;
+        for (const Mend& mend : mends) {
+            const Result<Chart> mended = applyMend(straight_.chart, mend);
+            if (!mended) continue;
+            std::vector<std::string> changes;
+            for (int row = 0; row < mended->height(); ++row) {
+                if (mended->row(row) == straight_.chart.row(row)) continue;
+                changes.push_back(changeInWords(*mended, row));
+            }
+            Mend told;
+            told.label = join(changes, "; ");
+            const bool known = std::any_of(result.begin(), result.end(), [&](const Mend& other) {
+                return other.label == told.label;
+            });
+            if (!known) result.push_back(std::move(told));
+        }
+        return result;
+    }
+
+    std::string wordsOf(const Chart& chart, int row, const std::vector<int>& columns) const {
+        std::vector<std::string> words;
+        for (const int column : columns) {
+            const Stitch& stitch = (*chart.stitches)[chart.row(row).at(column)];
+            const SideWording& side =
+                writtenRow(row).side == Side::Wrong ? stitch.wrongSide : stitch.rightSide;
+            words.push_back(side.abbreviation.empty() ? stitch.id : side.abbreviation);
+        }
+        return join(words, ", ");
+    }
+
+    // "stitch 3 of the repeat"
+    std::string placeInWords(const std::vector<int>& worked, std::size_t at) const {
+        const auto& repeats = straight_.chart.repeats;
+        const auto part = [&](int column) {
+            if (repeats.empty()) return 0;
+            return column < repeats[0].right ? -1 : column > repeats[0].left ? 1 : 0;
+        };
+        const int here = part(worked[at]);
+        const auto number =
+            1 + std::count_if(worked.begin(), worked.begin() + static_cast<std::ptrdiff_t>(at),
+                              [&](int column) { return part(column) == here; });
+        std::string words = "stitch " + std::to_string(number);
+        if (here == 0) return words + (repeats.empty() ? "" : " of the repeat");
+        const bool first = (part(worked.front()) == here);
+        return words + (first ? " before the repeat" : " after the repeat");
+    }
+
+    std::string changeInWords(const Chart& mended, int row) const {
+        const Side side = writtenRow(row).side;
+        const auto before = workedColumns(straight_.chart, row, side);
+        const auto after = workedColumns(mended, row, side);
+        const auto same = [&](std::size_t a, std::size_t b) {
+            return straight_.chart.row(row).at(before[a]) == mended.row(row).at(after[b]);
+        };
+        const std::size_t shorter = std::min(before.size(), after.size());
+        std::size_t begin = 0;
+        while (begin < shorter && same(begin, begin)) ++begin;
+        std::size_t end = 0;
+        while (end < shorter - begin && same(before.size() - 1 - end, after.size() - 1 - end)) ++end;
+        const auto middle = [&](const std::vector<int>& columns) {
+            return std::vector<int>(columns.begin() + static_cast<std::ptrdiff_t>(begin),
+                                    columns.end() - static_cast<std::ptrdiff_t>(end));
+        };
+        const auto gone = middle(before);
+        const auto come = middle(after);
+        const std::string place =
+            gone.empty() ? placeInWords(after, begin) : placeInWords(before, begin);
+        const std::string where = writtenRow(row).label + ": ";
+        if (gone.empty()) return where + "put in " + wordsOf(mended, row, come) + " as " + place;
+        const std::string old = wordsOf(straight_.chart, row, gone);
+        if (come.empty()) return where + "leave out " + old + ", " + place;
+        return where + "work " + wordsOf(mended, row, come) + " instead of " + old + ", " + place;
+    }
+
+    const WrittenPattern& pattern_;
+    StraightChart straight_;
+    Report report_;
+};
+
+}  // namespace
+
+void adviseOnRows(const WrittenPattern& pattern, const std::vector<std::size_t>& sizes,
+                  Report& report) {
+    auto straight = straightChart(pattern, sizes.front());
+    if (!straight) return;
+    const Translator translator(pattern, std::move(*straight));
+    for (Finding& finding : report.findings) {
+        if (isAboutCounts(finding) && finding.severity >= Severity::Warning)
+            translator.adviseOn(finding);
+    }
+    report.suspects = translator.suspects();
+    for (Finding& odd : translator.oddFindings()) report.findings.push_back(std::move(odd));
+    std::stable_sort(report.findings.begin(), report.findings.end(),
+                     [](const Finding& a, const Finding& b) { return a.row < b.row; });
+}
+
+}  // namespace lacewright::cli

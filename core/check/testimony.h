@@ -1,0 +1,60 @@
+#pragma once
+
+#include <vector>
+
+#include "core/check/symmetry.h"
+
+namespace lacewright {
+
+// What one symmetry of a chart says about the cells of a row: each by the letter of its image. How
+// far it is to be believed is learnt from the other rows alone, so that no row vouches for itself.
+// A symmetry holds for a pair of rows or not at all: where the rest of a row has nothing to do with
+// its image, what the image says about one more cell counts for nothing.
+class Testimony {
+ public:
+    // Requires: grid and alphabet outlive it.
+    Testimony(const LetterGrid& grid, const Alphabet& alphabet, SymmetryMap map);
+
+    const SymmetryMap& map() const { return map_; }
+    // What is known about row `y` from the others.
+    struct View {
+        std::vector<float> odds;  // log P(image v | cell z) / P(v), at [v * letters + z]
+        double holds = 0;         // how often the symmetry holds for a pair of rows
+        // By x: the letter in another row that the cell is carried to, and comes from; or, where
+        // the symmetry stays within the row, the x it is carried to. kNone or -1: nowhere.
+        std::vector<Alphabet::Letter> images, origins;
+        std::vector<int> within;
+    };
+    View viewOn(int y) const;
+    // Adds log odds for every letter of every cell of row `y` of the grid, the other cells as
+    // drawn, at [x * letters + letter]. Requires here and below: view = viewOn(y).
+    void addTo(int y, const View& view, std::vector<float>& weights) const;
+    // Log odds of the row with these letters in place of those drawn.
+    double weightOf(const View& view, const std::vector<Alphabet::Letter>& letters) const;
+
+ private:
+    // How cells of two rows fall on one another.
+    struct Landing {
+        double cells = 0;
+        double figures = 0;  // cells and images together
+        double both = 0;     // figure on figure
+        double same = 0;     // figure on its like
+        void add(const Landing& other, double times);
+    };
+    std::size_t at(Alphabet::Letter image, Alphabet::Letter cell) const;
+    int originRow(int y) const;
+    Landing landingOf(int y) const;
+    std::vector<float> oddsFrom(const Landing& landing) const;
+    double agreement(int y, const std::vector<float>& odds) const;
+    void addFromRow(int y, const std::vector<Alphabet::Letter>& others, const View& view,
+                    std::vector<float>& weights) const;
+    void addWithinRow(int y, const View& view, std::vector<float>& weights) const;
+
+    const LetterGrid& grid_;
+    const Alphabet& alphabet_;
+    SymmetryMap map_;
+    std::vector<Landing> landings_;  // by the row that is carried; without figures: empty
+    std::vector<double> holds_;      // how well the map holds for each of them
+};
+
+}  // namespace lacewright
