@@ -105,13 +105,8 @@ Chart relaid(const Chart& drawn, const std::vector<int>& kept) {
     chart.castOn = drawn.castOn;
     if (box > 0) {
         const int first = static_cast<int>(before) + 1;
-        chart.repeats.push_back({"A",
-                                 first,
-                                 first + static_cast<int>(box) - 1,
-                                 0,
-                                 chart.height() - 1,
-                                 {},
-                                 {}});
+        chart.repeats.push_back(
+            {"A", first, first + static_cast<int>(box) - 1, 0, chart.height() - 1, {}, {}});
     }
     return chart;
 }
@@ -149,8 +144,8 @@ std::optional<StraightChart> straightChart(const WrittenPattern& pattern, std::s
     };
     const auto first = std::find_if(straight.written.begin(), straight.written.end(), isFirst);
     if (first != straight.written.end()) {
-        straight.chart.rowRepeat = RowRepeat{static_cast<int>(first - straight.written.begin()),
-                                             straight.chart.height() - 1, 0, {}};
+        straight.chart.rowRepeat = RowRepeat{
+            static_cast<int>(first - straight.written.begin()), straight.chart.height() - 1, 0, {}};
     }
     return straight;
 }

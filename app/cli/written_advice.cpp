@@ -28,7 +28,7 @@ class Translator {
             if (!isAboutCounts(advised) || advised.suspects.empty()) continue;
             const bool closing = finding.rule == "closing";
             if (closing != (advised.rule == "closing")) continue;
-            if (!closing && numberOf(advised.row) != finding.row) continue;
+            if (!closing && !concerns(advised, finding.row)) continue;
             finding.suspects = translated(advised.suspects);
             finding.mends = translated(advised.mends);
             return;
@@ -62,6 +62,13 @@ class Translator {
     int numberOf(int number) const {
         const auto index = straight_.chart.indexOfRowNumber(number);
         return index ? writtenRow(*index).number : number;
+    }
+
+    // A finding, or what follows from its cause, is about the row of this number in the text.
+    bool concerns(const Finding& advised, int number) const {
+        return numberOf(advised.row) == number ||
+               std::any_of(advised.folded.begin(), advised.folded.end(),
+                           [&](const Finding& folded) { return concerns(folded, number); });
     }
 
     // The place of a column in the row as worked, from 1; of a gap, where it would be filled.
@@ -149,7 +156,8 @@ class Translator {
         std::size_t begin = 0;
         while (begin < shorter && same(begin, begin)) ++begin;
         std::size_t end = 0;
-        while (end < shorter - begin && same(before.size() - 1 - end, after.size() - 1 - end)) ++end;
+        while (end < shorter - begin && same(before.size() - 1 - end, after.size() - 1 - end))
+            ++end;
         const auto middle = [&](const std::vector<int>& columns) {
             return std::vector<int>(columns.begin() + static_cast<std::ptrdiff_t>(begin),
                                     columns.end() - static_cast<std::ptrdiff_t>(end));

@@ -1,5 +1,6 @@
 #include <nlohmann/json.hpp>
 
+#include "core/base/disk.h"
 #include "core/base/text.h"
 #include "tests/app/cli/cli_run.h"
 
@@ -60,6 +61,75 @@ TEST_F(Suspects, OfACorrectChartAreNoVerdict) {
     EXPECT_EQ(report.at("findings"), json::array());
     for (const json& suspect : report.value("suspects", json::array()))
         EXPECT_LT(suspect.at("weight"), 0.1);
+}
+
+// Leaves of eyelets over any number of repeats, the plain rows between them not counted out.
+std::string leaves(const std::string& fifth) {
+    return "Cast on a multiple of 10 sts plus 5.\n"
+           "Row 1: k2, *k1, yo, ssk, k5, k2tog, yo; rep from * to last 3 sts, k3.\n"
+           "Row 2: purl.\n"
+           "Row 3: k2, *k2, yo, ssk, k3, k2tog, yo, k1; rep from * to last 3 sts, k3.\n"
+           "Row 4: purl.\n"
+           "Row 5: k2, *" +
+           fifth +
+           "; rep from * to last 3 sts, k3.\n"
+           "Row 6: purl.\n"
+           "Row 7: k2, *k4, yo, sk2p, yo, k3; rep from * to last 3 sts, k3.\n"
+           "Row 8: purl.\n";
+}
+
+class WrittenSuspects : public testing::Test {
+ protected:
+    json checked(const std::string& text) const {
+        const std::string path = folder_ / "leaves.txt";
+        EXPECT_TRUE(writeFile(path, text));
+        return json::parse(run({"check", "--json", path}).out);
+    }
+    static json faultOf(const json& report) {
+        for (const json& finding : report.at("findings")) {
+            if (finding.at("severity") == "fault") return finding;
+        }
+        return {};
+    }
+    test::TempDir folder_;
+};
+
+TEST_F(WrittenSuspects, RightRowsHaveNoFinding) {
+    const json report = checked(leaves("k3, yo, ssk, k1, k2tog, yo, k2"));
+    EXPECT_EQ(report.at("knittable"), true);
+    EXPECT_EQ(report.at("findings"), json::array());
+}
+
+TEST_F(WrittenSuspects, AStitchLeftOutIsPutInAgainInItsOwnRow) {
+    // Row 6 purls whatever it finds, so the lost yarn over is felt in row 7 only.
+    const json fault = faultOf(checked(leaves("k3, ssk, k1, k2tog, yo, k2")));
+    EXPECT_EQ(fault.at("row"), 7);
+    EXPECT_EQ(fault.at("suspects").at(0).at("row"), 5);
+    EXPECT_EQ(fault.at("suspects").at(0).at("column"), 6);
+    EXPECT_EQ(fault.at("mends").at(0).at("label"), "Row 5: put in yo as stitch 4 of the repeat");
+}
+
+TEST_F(WrittenSuspects, AWrongStitchIsNamedByItsPlaceInTheRepeat) {
+    const json fault = faultOf(checked(leaves("k3, yo, ssk, k1, k1, yo, k2")));
+    EXPECT_EQ(fault.at("row"), 5);
+    EXPECT_EQ(fault.at("suspects").at(0).at("row"), 5);
+    EXPECT_EQ(fault.at("suspects").at(0).at("column"), 9);
+    EXPECT_EQ(fault.at("mends").at(0).at("label"),
+              "Row 5: work k2tog instead of k, stitch 7 of the repeat");
+}
+
+TEST_F(WrittenSuspects, AStitchWrittenTwiceIsLeftOut) {
+    const json fault = faultOf(checked(leaves("k3, yo, yo, ssk, k1, k2tog, yo, k2")));
+    EXPECT_EQ(fault.at("suspects").at(0).at("row"), 5);
+    EXPECT_EQ(fault.at("mends").at(0).at("label"), "Row 5: leave out yo, stitch 5 of the repeat");
+}
+
+TEST_F(WrittenSuspects, AWrongLeanIsRankedAlthoughItCountsRight) {
+    const json report = checked(leaves("k3, yo, k2tog, k1, k2tog, yo, k2"));
+    EXPECT_EQ(report.at("knittable"), true);
+    EXPECT_EQ(report.at("suspects").at(0).at("row"), 5);
+    EXPECT_EQ(report.at("suspects").at(0).at("column"), 7);
+    EXPECT_EQ(report.at("suspects").at(0).at("rather"), "ssk");
 }
 
 }  // namespace
