@@ -96,7 +96,9 @@ class Sentence {
             const auto at = fit_.example.find(v);
             return at == fit_.example.end() ? std::int64_t{1} : at->second;
         };
-        const Variable first = terms.front().variable;
+        // Of several repeats one that is out, worked more and more often while the others stay.
+        const AffineForm rest = takes_ - available_;
+        const Variable first = (rest.terms().empty() ? terms : rest.terms()).front().variable;
         const auto at = [&](std::int64_t step) {
             const auto value = [&](Variable v) {
                 const std::int64_t base = asDrawn_ ? 1 : start(v);
@@ -111,7 +113,10 @@ class Sentence {
             const auto [takes, available] = at(step);
             if (takes == available) continue;
             std::string one = against(takes, available) + " with " + number(from + step);
-            if (shown.empty()) one += from + step == 1 ? " repeat" : " repeats";
+            if (shown.empty()) {
+                one += from + step == 1 ? " repeat" : " repeats";
+                if (first != terms.front().variable) one += " of " + place_.repeatName(first);
+            }
             shown.push_back(one);
         }
         return join(shown, ", ");

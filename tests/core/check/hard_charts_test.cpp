@@ -60,6 +60,91 @@ TEST(HardCharts, TwoRepeatsSideBySideAreEachProvenOnTheirOwn) {
                     "row 1 leaves: 18 against 17 with two repeats, 24 against 22 with three."));
 }
 
+TEST(HardCharts, OfTwoRepeatsTheOneThatIsOutGivesTheExample) {
+    // With every repeat worked once the counts agree by chance: B has one more, the edge one fewer.
+    Chart chart = chartOf({"k*10", "k yo k2tog k*3 yo k2tog k*2"});
+    chart.repeats = {box("A", 2, 4, 0, 1), box("B", 6, 8, 0, 1)};
+    EXPECT_THAT(
+        faultMessages(chart),
+        testing::ElementsAre(
+            "Row 2 takes 1 more in every repeat of B and 1 fewer outside than row 1 leaves: "
+            "14 against 13 with two repeats of B, 18 against 16 with three."));
+}
+
+TEST(HardCharts, ARowThatTakesNothingIsOneFault) {
+    EXPECT_THAT(faultMessages(chartOf({"k*6", "no-stitch*6", "k*6"})),
+                testing::ElementsAre("Row 2 takes 6 fewer than row 1 leaves: 0 against 6."));
+    EXPECT_THAT(faultMessages(chartOf({"k*6", "yo*6"})),
+                testing::ElementsAre("Row 2 takes 6 fewer than row 1 leaves: 0 against 6."));
+}
+
+TEST(HardCharts, NothingIsWorkedAfterEverythingIsBoundOff) {
+    EXPECT_THAT(faultMessages(chartOf({"k*6", "bo*6"})), testing::ElementsAre());
+    EXPECT_THAT(faultMessages(chartOf({"k*6", "bo*6", "k*6"})),
+                testing::ElementsAre("Row 3 takes 6 more than row 2 leaves: 6 against 0."));
+}
+
+TEST(HardCharts, ARepeatThatHoldsNoStitchOnARowLeavesItsStitchesOut) {
+    Chart chart = chartOf({"k*6", "k no-stitch*4 k"});
+    chart.repeats = {box("A", 2, 5, 0, 1)};
+    EXPECT_THAT(
+        faultMessages(chart),
+        testing::ElementsAre("Row 2 takes 4 fewer in every repeat of A than row 1 leaves: 2 "
+                             "against 6 with one repeat, 2 against 10 with two."));
+}
+
+TEST(HardCharts, PairsPartedBetweenTwoRepeatsHoldForOneNumberEachOnly) {
+    Chart chart = chartOf({"k*10", "k*2 yo k*4 k2tog k*2"});
+    chart.repeats = {box("A", 7, 9, 0, 1), box("B", 3, 5, 0, 1)};
+    const auto messages = faultMessages(chart);
+    ASSERT_EQ(messages.size(), 1U);
+    EXPECT_THAT(messages[0], testing::HasSubstr("in every repeat of A and 1 "));
+    EXPECT_THAT(messages[0], testing::HasSubstr("in every repeat of B than row 1 leaves"));
+}
+
+TEST(HardCharts, ACastOnOfEverySecondNumberOfRepeatsFits) {
+    Chart chart = chartOf({"k*7", "k*2 yo sk2p yo k*2"});
+    chart.repeats = {box("A", 3, 5, 0, 1)};
+    chart.castOn = CastOn{6, 4};
+    EXPECT_THAT(faultMessages(chart), testing::ElementsAre());
+    chart.castOn = CastOn{6, 5};
+    EXPECT_EQ(faultMessages(chart).size(), 1U);
+}
+
+TEST(HardCharts, AJogOnOneSideOnlyChangesWhatTheRepeatHolds) {
+    Chart chart = chartOf({"k*9", "k*9"});
+    chart.repeats = {box("A", 3, 6, 0, 1)};
+    chart.repeats[0].jogs[1] = Jog{1, 1};
+    EXPECT_THAT(faultMessages(chart), testing::ElementsAre());
+    chart.repeats[0].jogs[1] = Jog{0, 1};
+    EXPECT_THAT(
+        faultMessages(chart),
+        testing::ElementsAre(
+            "Row 2 takes 1 more in every repeat of A and 1 fewer outside than row 1 leaves: "
+            "14 against 13 with two repeats, 19 against 17 with three."));
+}
+
+TEST(HardCharts, ARowRepeatWhoseBoxGrowsCannotBeWorkedAgain) {
+    Chart chart = chartOf({"k no-stitch k no-stitch k", "k yo k yo k"});
+    chart.repeats = {box("A", 2, 4, 0, 1)};
+    chart.rowRepeat = RowRepeat{0, 1, 2, {}};
+    EXPECT_TRUE(check(chart).knittable) << test::describe(check(chart));
+    EXPECT_EQ(check(chart).closes, false);
+    // The same growth beside the box is two more repeats of one stitch.
+    chart = chartOf({"k no-stitch k*3 no-stitch k", "k yo k*3 yo k"});
+    chart.repeats = {box("A", 4, 4, 0, 1)};
+    chart.rowRepeat = RowRepeat{0, 1, 2, {}};
+    EXPECT_EQ(check(chart).closes, true) << test::describe(check(chart));
+}
+
+TEST(HardCharts, ARepeatThatCutsAWideStitchExplainsWhatDoesNotFit) {
+    Chart chart = chartOf({"k*8", "k c22l k*3"});
+    chart.repeats = {box("A", 2, 5, 0, 1)};
+    EXPECT_THAT(faultMessages(chart),
+                testing::ElementsAre(
+                    "Row 2, columns 4, 5, 6 and 7: the edge of repeat A cuts through the stitch."));
+}
+
 TEST(HardCharts, AJogThroughADoubleDecreaseHoldsForEveryNumber) {
     // In row 2 the box stands one column further left; its right edge is the double decrease, which
     // takes a loop that the row below counted outside.
