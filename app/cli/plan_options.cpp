@@ -91,6 +91,14 @@ Result<std::vector<WantedWidth>> widthsFrom(const std::string& text) {
     return widths;
 }
 
+// Measured around the body, so that it can have ease.
+bool isGirth(const BodyMeasurement& measurement) {
+    for (const char* id : {"bust", "waist", "hips", "upper-arm"}) {
+        if (measurement.id == id) return true;
+    }
+    return false;
+}
+
 // "women:bust": the middle of each measurement.
 Result<std::vector<WantedWidth>> widthsOfTable(const std::string& text) {
     const auto parts = split(text, ':');
@@ -100,8 +108,11 @@ Result<std::vector<WantedWidth>> widthsOfTable(const std::string& text) {
             known.push_back(table.id + ":" + measurement.id);
             if (known.back() != (parts.size() == 1 ? text + ":bust" : text)) continue;
             std::vector<WantedWidth> widths;
-            for (std::size_t i = 0; i < table.sizes.size(); ++i)
+            const bool girth = isGirth(measurement);
+            for (std::size_t i = 0; i < table.sizes.size(); ++i) {
                 widths.push_back({table.sizes[i], measurement.cm[i].middle()});
+                if (girth) widths.back().body = widths.back().cm;
+            }
             return widths;
         }
     }
@@ -119,6 +130,23 @@ Outcome readMultiple(const Call& call, PlanRequest& request) {
         return misuse("--multiple must be such as 2 or 4+2, not \"" + text + "\".");
     request.multiple = *multiple;
     request.remainder = *remainder;
+    return Done{};
+}
+
+// "B=1,C=2": times of repeats by name.
+Outcome readHeld(const Call& call, PlanRequest& request) {
+    if (!call.has("--hold")) return Done{};
+    for (const std::string& part : split(call.get("--hold"), ',')) {
+        const std::size_t equals = part.rfind('=');
+        const auto times = equals == std::string::npos
+                               ? std::nullopt
+                               : wholeIn(std::string_view(part).substr(equals + 1));
+        if (!times) {
+            return misuse("--hold must be a list such as B=1,C=2, not \"" + call.get("--hold") +
+                          "\".");
+        }
+        request.held[part.substr(0, equals)] = *times;
+    }
     return Done{};
 }
 
@@ -150,11 +178,13 @@ Result<PlanOptions> readPlanOptions(const Call& call, const Chart& chart) {
         return misuse("--part must be into how many equal pieces the width is divided, not \"" +
                       part + "\".");
     for (WantedWidth& size : *widths) size.cm = (size.cm + ease) / *pieces;
+    request.pieces = *pieces;
     request.sizes = std::move(*widths);
     const auto edge = wholeIn(call.get("--edge", "0"));
     if (!edge) return misuse("--edge must be a whole number of stitches.");
     request.edgeStitches = *edge;
     if (const Outcome read = readMultiple(call, request); !read) return read.error();
+    if (const Outcome read = readHeld(call, request); !read) return read.error();
     return options;
 }
 

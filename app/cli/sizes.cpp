@@ -1,6 +1,7 @@
 #include <ostream>
 
 #include "app/cli/plan_options.h"
+#include "app/cli/plan_report.h"
 #include "app/cli/text_table.h"
 #include "app/cli/verb.h"
 #include "core/base/text.h"
@@ -105,14 +106,18 @@ std::string jsonOf(const Chart& chart, const std::vector<SizeSummary>& sizes) {
     return listOnOneLine(items);
 }
 
-void tellSizes(const Call& call, const Chart& chart) {
+// With what a plan has to say, where the sizes are those of a plan.
+void tellSizes(const Call& call, const Chart& chart, const PlanReport* planned = nullptr) {
     const std::vector<SizeSummary> sizes = summarizeSizes(chart);
     if (call.has("--csv")) {
-        writeCsv(call.out, csvTable(chart, sizes));
+        TextTable table = csvTable(chart, sizes);
+        if (planned != nullptr) addPlanColumns(table, planned->plan);
+        writeCsv(call.out, table);
     } else if (call.has("--json")) {
         ObjectWriter out;
         out.text("file", call.files[0]);
         out.raw("sizes", jsonOf(chart, sizes));
+        if (planned != nullptr) addPlan(out, *planned);
         call.out << out.onOneLine() << "\n";
     } else if (sizes.empty()) {
         call.out << call.files[0] << ": The chart has no sizes.\n";
@@ -121,43 +126,7 @@ void tellSizes(const Call& call, const Chart& chart) {
         call.out << "\n";
         for (const Size& size : chart.sizes)
             call.out << join(sizeInstructionSentences(chart, size), " ") << "\n";
-    }
-}
-
-// What the plan gave up, for people.
-void tellTradeOffs(const Call& call, const Plan& plan) {
-    const auto signedText = [](double cm) { return (cm > 0 ? "+" : "") + lengthText(cm); };
-    const auto columns = [](const EdgeChoice& choice) {
-        return "columns " + std::to_string(choice.reach.start) + " to " +
-               std::to_string(choice.reach.end) + ", " +
-               counted(choice.stitches, "stitch", "stitches");
-    };
-    call.out << "\n";
-    for (const PlannedSize& size : plan.sizes) {
-        const EdgeChoice& chosen = size.chosen;
-        call.out << "Size " << size.wanted.name << ": wanted " << lengthText(size.wanted.cm)
-                 << ", reached " << lengthText(chosen.cm) << ", difference "
-                 << signedText(chosen.differenceCm);
-        if (!chosen.fits) call.out << "; its rows do not fit one another";
-        if (chosen.parted > 0)
-            call.out << "; its edges part " << counted(chosen.parted, "pair", "pairs");
-        call.out << (chosen.mirrored ? "; mirrored"
-                     : chosen.offCentre == 0
-                         ? "; centred"
-                         : "; off centre by " + counted(chosen.offCentre, "column", "columns"));
-        call.out << ".\n";
-        if (size.nearer) {
-            call.out << "    nearer, but with "
-                     << (size.nearer->fits
-                             ? counted(size.nearer->parted, "pair", "pairs") + " parted"
-                             : std::string("rows that do not fit"))
-                     << ": " << columns(*size.nearer) << ", difference "
-                     << signedText(size.nearer->differenceCm) << "\n";
-        }
-        if (size.centred) {
-            call.out << "    better centred: " << columns(*size.centred) << ", difference "
-                     << signedText(size.centred->differenceCm) << "\n";
-        }
+        if (planned != nullptr) tellPlan(call.out, *planned);
     }
 }
 
@@ -168,16 +137,10 @@ int runPlan(const Call& call, const Chart& chart) {
     if (!plan) return call.refuse(plan.error().text());
     const Result<Chart> used = usePlan(chart, *plan);
     if (!used) return call.refuse(used.error().text());
-    tellSizes(call, *used);
-    if (!call.has("--csv") && !call.has("--json")) {
-        tellTradeOffs(call, *plan);
-        if (options->lengthCm > 0) {
-            const LengthPlan length = planLength(*used, used->gauge.rows, options->lengthCm);
-            call.out << "Length: " << counted(length.rows, "row", "rows") << ", the row repeat "
-                     << counted(length.repeats, "time", "times") << ": " << lengthText(length.cm)
-                     << ", difference " << lengthText(length.differenceCm) << ".\n";
-        }
-    }
+    PlanReport report{*plan, lostByPlan(chart, *plan), {}, options->lengthCm};
+    if (options->lengthCm > 0)
+        report.length = planLength(*used, used->gauge.rows, options->lengthCm);
+    tellSizes(call, *used, &report);
     if (!call.has("-o")) return kDone;
     const Outcome saved = saveChart(*used, call.get("-o"));
     return saved ? kDone : call.refuse(saved.error().text());
@@ -193,8 +156,8 @@ int runSizes(const Call& call) {
     if (!chart) return call.refuse(chart.error().text());
     if (chart->height() == 0) return call.refuse(call.files[0] + ": The chart has no rows.");
     if (call.has("--widths") || call.has("--table")) return runPlan(call, *chart);
-    for (const char* option :
-         {"--gauge", "--part", "--ease", "--edge", "--tolerance", "--multiple", "--length", "-o"}) {
+    for (const char* option : {"--gauge", "--part", "--ease", "--edge", "--tolerance", "--multiple",
+                               "--hold", "--length", "-o"}) {
         if (call.has(option))
             return call.refuse(std::string(option) + " needs --widths or --table.");
     }

@@ -56,6 +56,7 @@ const std::vector<Verb>& verbs() {
           {"--edge", "N", "plain stitches at each side beside the chart (default: 0)"},
           {"--tolerance", "LENGTH", "widths this near are as good, so that symmetry decides"},
           {"--multiple", "M[+R]", "all stitches of a size are a multiple of M, plus R"},
+          {"--hold", "B=1,C=2", "these repeats are worked so often in every size"},
           {"--length", "LENGTH", "rows for this length, in whole row repeats"},
           {"-o", "OUT", "write the chart with the sizes planned"}},
          &runSizes},

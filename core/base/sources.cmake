@@ -1,1 +1,1 @@
-target_sources(core PRIVATE base/disk.cpp base/text.cpp)
+target_sources(core PRIVATE base/disk.cpp base/length.cpp base/text.cpp)

@@ -53,7 +53,8 @@ bool sameStitches(const StitchCataloguePtr& a, const StitchCataloguePtr& b) {
 
 auto frameOf(const Chart& c) {
     return std::tie(c.name, c.notes, c.source, c.worked, c.firstSide, c.uncharted, c.castOn,
-                    c.gauge, c.width, c.repeats, c.rowRepeat, c.points, c.sizes, c.extras);
+                    c.gauge, c.width, c.repeats, c.rowRepeat, c.points, c.sizes, c.grading,
+                    c.extras);
 }
 
 }  // namespace

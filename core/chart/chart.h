@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/base/extras.h"
+#include "core/chart/grading.h"
 #include "core/chart/row_list.h"
 #include "core/stitch/catalogue.h"
 
@@ -128,6 +129,9 @@ struct Size {
     std::map<std::string, int> times;  // full passes of each repeat, by repeat name
     std::optional<int> stitches;       // the count its designer expects on the needle for row 1
     std::vector<Substitution> substitutions;
+    std::optional<double> body;  // centimetres around the body this size is for
+    std::optional<int>
+        shoulder;  // stitches of the shoulder that each of its shoulders is joined to
     Extras extras;
 
     // The reach on one row.
@@ -167,6 +171,7 @@ struct Chart {
     std::optional<RowRepeat> rowRepeat;
     std::vector<Point> points;
     std::vector<Size> sizes;
+    Grading grading;
     Extras extras;
 
     int height() const { return static_cast<int>(rows.size()); }

@@ -42,12 +42,12 @@ Result<Chart> fillCells(const Chart& chart, const CellArea& area, StitchIndex st
 CellBlock mirrored(const CellBlock& block, const StitchCatalogue& stitches);
 
 // Rows and columns. New cells are knit, a wide stitch that is cut becomes knit. Repeats, jogs, row
-// repeat, points, sizes, their changes and substitutions move along:
+// repeat, points, sizes, their changes and substitutions, and shoulders move along:
 // - put in inside a span (a box, a reach, a row span): it grows; at its first row or right edge: it
 //   moves; beyond its last row or left edge: it stays.
 // - taken out: it shrinks to what is left, so an edge moves to the nearest column left inside. What
-//   has nothing left goes: a repeat with its times, a size, a change, a row repeat, a jog; so does
-//   the substitution of a cell taken out.
+//   has nothing left goes: a repeat with its times, a size, a change, a row repeat, a jog, a
+//   shoulder; so does the substitution of a cell taken out.
 // - a point whose column is taken out follows the size that began or ended there, or else goes.
 // Refuses to take out the last row or column, and columns whose loss would make repeats overlap.
 Result<Chart> insertRows(const Chart& chart, int beforeRow, int count);
@@ -93,6 +93,8 @@ struct ChartProperties {
 ChartProperties propertiesOf(const Chart& chart);
 // In the round the first row is a right-side row, whatever the properties say.
 Result<Chart> setProperties(const Chart& chart, const ChartProperties& properties);
+// What holds of the sizes as a family.
+Result<Chart> setGrading(const Chart& chart, Grading grading);
 // Adds a stitch of the chart's own.
 Result<Chart> defineStitch(const Chart& chart, Stitch stitch);
 

@@ -102,6 +102,8 @@ void removeTimes(Chart& chart) {
 void moveColumns(Chart& chart, const Chart& before, const Shift& shift) {
     moveEach(chart.repeats, [&](Repeat& repeat) { return moveColumns(repeat, shift); });
     moveEach(chart.sizes, [&](Size& size) { return moveColumns(size, shift); });
+    moveEach(chart.grading.shoulders,
+             [&](Shoulder& shoulder) { return shift.span(shoulder.right, shoulder.left); });
     removeTimes(chart);
     movePoints(chart, before, shift);
     dropUnfitSubstitutions(chart);
@@ -126,6 +128,8 @@ void moveRows(Size& size, const Shift& shift) {
 void moveRows(Chart& chart, const Shift& shift) {
     moveEach(chart.repeats, [&](Repeat& repeat) { return moveRows(repeat, shift); });
     for (Size& size : chart.sizes) moveRows(size, shift);
+    moveEach(chart.grading.shoulders,
+             [&](Shoulder& shoulder) { return movePlace(shoulder.row, shift); });
     removeTimes(chart);
     if (chart.rowRepeat && !shift.span(chart.rowRepeat->firstRow, chart.rowRepeat->lastRow)) {
         chart.rowRepeat.reset();

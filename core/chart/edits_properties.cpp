@@ -25,6 +25,12 @@ Result<Chart> setProperties(const Chart& chart, const ChartProperties& propertie
     return settled(std::move(changed));
 }
 
+Result<Chart> setGrading(const Chart& chart, Grading grading) {
+    Chart changed = chart;
+    changed.grading = std::move(grading);
+    return settled(std::move(changed));
+}
+
 Result<Chart> defineStitch(const Chart& chart, Stitch stitch) {
     const std::size_t own = chart.stitches->size() - builtInStitches()->size();
     if (own >= static_cast<std::size_t>(kMaxOwnStitches)) {

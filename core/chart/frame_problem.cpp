@@ -118,6 +118,40 @@ Problem sizeProblem(const Size& size, const Chart& chart) {
     for (const Substitution& substitution : size.substitutions) {
         if (auto problem = substitutionProblem(substitution, name, chart)) return problem;
     }
+    if (size.body && !(*size.body > 0 && *size.body <= kMaxBody)) {
+        return outOfRange(name + " must be for a body of more than 0 and at most 100 m.");
+    }
+    if (size.shoulder && !within(*size.shoulder, 0, kMaxNeedle)) {
+        return outOfRange(name + " cannot be joined to a shoulder of " +
+                          std::to_string(*size.shoulder) + " stitches.");
+    }
+    return {};
+}
+
+Problem gradingProblem(const Chart& chart) {
+    const Grading& grading = chart.grading;
+    if (!within(grading.pieces, 1, kMaxPieces)) {
+        return outOfRange("From 1 to " + std::to_string(kMaxPieces) +
+                          " pieces can go round a body.");
+    }
+    if (!within(grading.edgeStitches, 0, kMaxWidth)) {
+        return outOfRange("There can be 0 to " + std::to_string(kMaxWidth) + " edge stitches.");
+    }
+    for (const auto& ease : {grading.leastEase, grading.mostEase}) {
+        if (!ease || std::abs(*ease) <= kMaxEase) continue;
+        return outOfRange("The ease cannot be more than 10 m.");
+    }
+    if (grading.leastEase && grading.mostEase && *grading.leastEase > *grading.mostEase)
+        return refusal("The least ease is more than the most.");
+    if (grading.shoulders.size() > static_cast<std::size_t>(kMaxShoulders)) {
+        return outOfRange("A chart holds at most " + std::to_string(kMaxShoulders) + " shoulders.");
+    }
+    for (const Shoulder& shoulder : grading.shoulders) {
+        if (within(shoulder.row, 0, chart.height() - 1) &&
+            isSpan(shoulder.right, shoulder.left, 1, chart.width))
+            continue;
+        return outOfRange("A shoulder lies outside the chart.");
+    }
     return {};
 }
 
@@ -186,6 +220,7 @@ std::optional<Error> frameProblem(const Chart& chart) {
     if (auto problem = firstProblem(chart.repeats, chart, repeatProblem)) return problem;
     if (auto problem = firstProblem(chart.sizes, chart, sizeProblem)) return problem;
     if (auto problem = firstProblem(chart.points, chart, pointProblem)) return problem;
+    if (auto problem = gradingProblem(chart)) return problem;
     return rowRepeatProblem(chart);
 }
 

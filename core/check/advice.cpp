@@ -34,12 +34,36 @@ bool isAboutEdge(const Finding& finding) {
     return finding.rule == "size-edge";
 }
 
-// What may not come up anew when a chart is mended.
-using Problem = std::tuple<std::string, int, std::vector<std::string>>;
+// What may not come up anew when a chart is mended, one by one for the sizes concerned. The two
+// edges of a size are problems of their own, and a fault is another one than a warning.
+struct Problem {
+    std::string rule;
+    int row = 0;
+    std::string size;          // empty: every one
+    std::vector<int> columns;  // of the pairs an edge parts
+    bool fault = false;
+    bool operator<(const Problem& other) const {
+        return std::tie(rule, row, size, columns, fault) <
+               std::tie(other.rule, other.row, other.size, other.columns, other.fault);
+    }
+};
+
+std::vector<Problem> problemsOf(const Finding& finding) {
+    std::vector<Problem> problems;
+    std::vector<std::string> sizes = finding.sizes;
+    if (sizes.empty()) sizes.emplace_back();
+    for (const std::string& size : sizes) {
+        problems.push_back({finding.rule, finding.row, size,
+                            isAboutEdge(finding) ? finding.columns : std::vector<int>(),
+                            finding.severity == Severity::Fault});
+    }
+    return problems;
+}
+
 void collectProblems(const std::vector<Finding>& findings, std::set<Problem>& problems) {
     for (const Finding& finding : findings) {
         if (finding.severity == Severity::Fault || isAboutCounts(finding) || isAboutEdge(finding)) {
-            problems.insert({finding.rule, finding.row, finding.sizes});
+            for (Problem& problem : problemsOf(finding)) problems.insert(std::move(problem));
         }
         collectProblems(finding.folded, problems);
     }
@@ -180,10 +204,22 @@ class Adviser {
     bool helps(const Finding& finding, const Chart& mended) {
         std::set<Problem> problems;
         collectProblems(checker_.update(mended).findings, problems);
-        if (problems.contains({finding.rule, finding.row, finding.sizes})) return false;
+        for (Problem own : problemsOf(finding)) {
+            for (const bool fault : {false, true}) {
+                own.fault = fault;
+                if (problems.contains(own)) return false;
+            }
+        }
         return std::all_of(problems.begin(), problems.end(), [&](const Problem& problem) {
-            return known_.contains(problem) || (closingKnown_ && std::get<0>(problem) == "closing");
+            return known_.contains(problem) || becameMilder(problem) ||
+                   (closingKnown_ && problem.rule == "closing");
         });
+    }
+
+    bool becameMilder(Problem problem) const {
+        if (problem.fault) return false;
+        problem.fault = true;
+        return known_.contains(problem);
     }
 
     std::vector<Mend> mendsOf(const Finding& finding, const std::vector<Repair>& repairs) {

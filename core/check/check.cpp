@@ -13,7 +13,8 @@ namespace {
 constexpr RowRule kRowRules[] = {checkContinuity, checkSizeRows,      checkGeometry,
                                  checkMarkers,    checkEdgeYarnOvers, checkBalance};
 constexpr ChartRule kFrameRules[] = {checkBoxes, checkSizeTimes};
-constexpr ChartRule kChartRules[] = {checkSizeCounts, checkClosing};
+constexpr ChartRule kChartRules[] = {checkSizeCounts,    checkSizeRise, checkSizeHalves,
+                                     checkSizeShoulders, checkSizeEase, checkClosing};
 
 bool isFault(const Finding& finding) {
     return finding.severity == Severity::Fault;
@@ -77,14 +78,19 @@ class Checker::Memory {
         report_.closes = report_.knittable ? closes(survey_) : std::nullopt;
     }
 
-    // Whole-chart findings look at row 1 and the ends of the row repeat, and at whether any row is
-    // at fault.
+    // Whole-chart findings look at row 1, the last row, the ends of the row repeat and the rows of
+    // shoulders, and at whether any row is at fault.
     bool chartFindingsMayDiffer(const std::vector<int>& rows) const {
         const auto& again = chart().rowRepeat;
         const int first = again ? again->firstRow : 0;
         const int last = again ? again->lastRow : chart().height() - 1;
-        return std::any_of(rows.begin(), rows.end(),
-                           [&](int row) { return row == 0 || row == first || row == last; });
+        const auto& shoulders = chart().grading.shoulders;
+        const auto seen = [&](int row) {
+            return row == 0 || row == chart().height() - 1 || row == first || row == last ||
+                   std::any_of(shoulders.begin(), shoulders.end(),
+                               [row](const Shoulder& s) { return s.row == row; });
+        };
+        return std::any_of(rows.begin(), rows.end(), seen);
     }
 
     Survey survey_;

@@ -90,8 +90,14 @@ class EdgeMender {
                 return ground();
             case 1:
                 return chart_.stitches->find("yo");
+            case 2:
+                return chart_.stitches->find("yo2");
             case -1:
                 return chart_.stitches->find(leanRight ? "k2tog" : "ssk");
+            case -2:
+                return chart_.stitches->find(leanRight ? "k3tog" : "sssk");
+            case -3:
+                return chart_.stitches->find(leanRight ? "k4tog" : "sk3p");
             default:
                 return std::nullopt;
         }

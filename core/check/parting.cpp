@@ -6,10 +6,24 @@ namespace lacewright {
 
 PairsAcross::PairsAcross(const Chart& chart, int row) : chart_(chart), cells_(chart.row(row)) {}
 
+// Stitches bound off or cast on change the count but have no companion.
+bool PairsAcross::allHaveCompanions() {
+    if (!allHaveCompanions_) {
+        const auto& cells = cells_.cells();
+        allHaveCompanions_ = std::none_of(cells.begin(), cells.end(), [&](StitchIndex index) {
+            if (index == kCovered) return false;
+            const StitchKind kind = (*chart_.stitches)[index].kind;
+            return kind == StitchKind::BindOff || kind == StitchKind::CastOn;
+        });
+    }
+    return *allHaveCompanions_;
+}
+
 std::vector<CompanionPair> PairsAcross::partedAt(int right) {
     if (right < 1 || right >= chart_.width || !cells_.traits().hasShaping) return {};
     // In a balanced row as many pairs cross a gap as the columns right of it are out of balance.
-    if (cells_.total().net() == 0 && cells_.upTo(right).net() == 0) return {};
+    if (cells_.total().net() == 0 && cells_.upTo(right).net() == 0 && allHaveCompanions())
+        return {};
     if (!pairs_) {
         const Path across{{1, chart_.width, Segment::Part::Plain, -1}};
         pairs_ = companionsOn(cells_, across, *chart_.stitches).pairs;

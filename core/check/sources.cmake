@@ -23,7 +23,12 @@ target_sources(core PRIVATE
     check/rules/geometry.cpp
     check/rules/markers.cpp
     check/rules/size_counts.cpp
+    check/rules/size_ease.cpp
+    check/rules/size_family.cpp
+    check/rules/size_halves.cpp
+    check/rules/size_rise.cpp
     check/rules/size_rows.cpp
+    check/rules/size_shoulders.cpp
     check/rules/speech.cpp
     check/sentences.cpp
     check/survey.cpp

@@ -7,6 +7,7 @@
 #include "core/file/chart_text.h"
 #include "core/file/fields.h"
 #include "core/file/file_limits.h"
+#include "core/file/grading_text.h"
 #include "core/file/layout_text.h"
 #include "core/file/refusal.h"
 #include "core/file/row_text.h"
@@ -177,6 +178,7 @@ Chart chartFrom(const JsonValue& document) {
                                     [&chart](const JsonValue& v) { return readPoint(v, chart); });
     chart.sizes = readNamed<Size>(fields.list("sizes", kMaxSizes), "size",
                                   [&](const JsonValue& v) { return readSize(v, chart, table); });
+    if (const JsonValue* found = fields.find("grading")) chart.grading = readGrading(*found, chart);
     chart.extras = fields.extras();
     chart.stitches = table.takeCatalogue();
     chart.rows = makeRows(std::move(cells), *chart.stitches);

@@ -1,6 +1,7 @@
 #include <vector>
 
 #include "core/file/chart_text.h"
+#include "core/file/grading_text.h"
 #include "core/file/json_value.h"
 #include "core/file/layout_text.h"
 #include "core/file/object_writer.h"
@@ -86,6 +87,7 @@ std::string writeChart(const Chart& chart) {
     listUnlessEmpty(out, "points", all(chart.points, writePoint));
     listUnlessEmpty(out, "sizes",
                     all(chart.sizes, [&](const Size& size) { return writeSize(size, chart); }));
+    if (!(chart.grading == Grading{})) out.raw("grading", writeGrading(chart.grading, chart));
     out.raw("rows", listOnLines(writeRows(chart)));
     out.extras(chart.extras);
     return out.onLines();

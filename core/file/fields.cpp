@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <optional>
 
 #include "core/base/text.h"
 #include "core/file/file_limits.h"
@@ -10,6 +11,16 @@
 
 namespace lacewright {
 namespace {
+
+// The value as a number, when it is one.
+std::optional<double> numberIn(const JsonValue& value) {
+    if (const std::int64_t* whole = value.whole()) return static_cast<double>(*whole);
+    const auto* real = std::get_if<JsonReal>(&value.data);
+    if (real == nullptr) return std::nullopt;
+    double number = 0;
+    std::from_chars(real->text.data(), real->text.data() + real->text.size(), number);
+    return std::isfinite(number) ? std::optional(number) : std::nullopt;
+}
 
 std::string clipped(std::string text) {
     constexpr std::size_t kMost = 60;
@@ -45,15 +56,17 @@ int wholeNumber(const JsonValue& value, const Range& range) {
 }
 
 double positiveNumber(const JsonValue& value, int high) {
-    double number = 0;
-    if (const std::int64_t* whole = value.whole()) {
-        number = static_cast<double>(*whole);
-    } else if (const auto* real = std::get_if<JsonReal>(&value.data)) {
-        std::from_chars(real->text.data(), real->text.data() + real->text.size(), number);
-    }
-    if (std::isfinite(number) && number > 0 && number <= high) return number;
+    const auto number = numberIn(value);
+    if (number && *number > 0 && *number <= high) return *number;
     refuse(value, "Found " + shown(value) + "; expected a number above 0 and at most " +
                       std::to_string(high) + ".");
+}
+
+double signedNumber(const JsonValue& value, int high) {
+    const auto number = numberIn(value);
+    if (number && std::abs(*number) <= high) return *number;
+    refuse(value, "Found " + shown(value) + "; expected a number from " + std::to_string(-high) +
+                      " to " + std::to_string(high) + ".");
 }
 
 bool truth(const JsonValue& value) {

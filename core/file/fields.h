@@ -32,6 +32,8 @@ std::string shown(const JsonValue& value);
 // One value of a certain kind. All throw Refusal when it is another or outside its limits.
 int wholeNumber(const JsonValue& value, const Range& range);
 double positiveNumber(const JsonValue& value, int high);
+// `high` more or fewer at most.
+double signedNumber(const JsonValue& value, int high);
 bool truth(const JsonValue& value);
 std::string textOf(const JsonValue& value);
 std::string nonEmptyText(const JsonValue& value);

@@ -10,9 +10,9 @@
 namespace lacewright {
 
 inline constexpr std::size_t kMaxFileBytes = 256U << 20U;
-inline constexpr std::size_t kMaxNesting = 32;        // objects and lists within one another
-inline constexpr std::size_t kMaxValues = 2'000'000;  // JSON values in one file
-inline constexpr std::size_t kMaxMembers = 256;       // of one object
+inline constexpr std::size_t kMaxNesting = 32;      // objects and lists within one another
+inline constexpr std::size_t kMaxValues = 500'000;  // JSON values in one file
+inline constexpr std::size_t kMaxMembers = 256;     // of one object
 inline constexpr std::size_t kMaxRowText =
     300'000;                                     // characters of one row: every id at its longest
 inline constexpr std::size_t kMaxStrokes = 200;  // pen movements of one glyph

@@ -136,6 +136,10 @@ Size readSize(const JsonValue& value, const Chart& chart, StitchTable& table) {
     for (const JsonValue& item : fields.list("substitutions", kMaxSubstitutions)) {
         size.substitutions.push_back(readSubstitution(item, chart, table));
     }
+    if (const JsonValue* body = fields.find("body"))
+        size.body = positiveNumber(*body, static_cast<int>(kMaxBody));
+    if (const JsonValue* count = fields.find("shoulder"))
+        size.shoulder = wholeNumber(*count, kStitches);
     size.extras = fields.extras();
     return size;
 }
@@ -153,6 +157,8 @@ std::string writeSize(const Size& size, const Chart& chart) {
     if (size.stitches) out.number("stitches", *size.stitches);
     writeList(out, "changes", size.changes, writeChange, chart);
     writeList(out, "substitutions", size.substitutions, writeSubstitution, chart);
+    if (size.body) out.decimal("body", *size.body);
+    if (size.shoulder) out.number("shoulder", *size.shoulder);
     out.extras(size.extras);
     return out.onOneLine();
 }

@@ -3,6 +3,7 @@ target_sources(core PRIVATE
     file/chart_reader.cpp
     file/chart_writer.cpp
     file/fields.cpp
+    file/grading_text.cpp
     file/json_parse.cpp
     file/json_value.cpp
     file/layout_text.cpp

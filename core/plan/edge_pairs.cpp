@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <numeric>
 
 #include "core/check/parting.h"
 #include "core/count/tally.h"
@@ -9,16 +10,35 @@
 namespace lacewright {
 namespace {
 
-// once + times * each, every repeat being worked as often as the others.
+// once + times * each, every repeat working its share.
 struct Line {
     std::int64_t once = 0;
     std::int64_t each = 0;
 };
 
-Line lineOf(const AffineForm& form) {
+Line lineOf(const AffineForm& form, const RepeatShares& shares) {
     Line line{form.constant(), 0};
-    for (const auto& term : form.terms()) line.each += term.coefficient;
+    for (const auto& term : form.terms()) {
+        const RepeatShare& share = shares[static_cast<std::size_t>(term.variable)];
+        line.once += term.coefficient * share.fixed;
+        line.each += term.coefficient * share.each;
+    }
     return line;
+}
+
+// The stitches that a repeat takes on its first row, when it is the only one there that is not
+// held; nothing when another one is.
+std::optional<std::int64_t> widthAlone(const Chart& chart, std::size_t repeat,
+                                       const RepeatShares& shares) {
+    const int first = chart.repeats[repeat].firstRow;
+    for (std::size_t other = 0; other < shares.size(); ++other) {
+        if (other == repeat || shares[other].each == 0) continue;
+        const Repeat& one = chart.repeats[other];
+        if (one.firstRow <= chart.repeats[repeat].lastRow && one.lastRow >= first)
+            return std::nullopt;
+    }
+    const RowForms forms = formsOf(chart.row(first), pathOn(chart, first, nullptr));
+    return forms.takes.coefficient(static_cast<Variable>(repeat));
 }
 
 // Whether the rows fit at any number of times.
@@ -70,7 +90,7 @@ std::vector<int> partedByEdge(const Chart& chart) {
     return parted;
 }
 
-EdgePair pairFor(const Chart& chart, const Reach& reach) {
+EdgePair pairFor(const Chart& chart, const Reach& reach, const RepeatShares& shares) {
     Size size;
     size.reach = reach;
     EdgePair pair;
@@ -80,7 +100,7 @@ EdgePair pairFor(const Chart& chart, const Reach& reach) {
     for (const PathBand& band : pathBands(chart, &size)) {
         for (int row = band.firstRow; row <= band.lastRow; ++row) {
             const RowForms forms = formsOf(chart.row(row), band.path);
-            const Line taken = lineOf(forms.takes);
+            const Line taken = lineOf(forms.takes, shares);
             if (row == 0) {
                 pair.once = taken.once;
                 pair.each = taken.each;
@@ -88,7 +108,7 @@ EdgePair pairFor(const Chart& chart, const Reach& reach) {
             } else {
                 fitness.meet({taken.once - made.once, taken.each - made.each});
             }
-            made = lineOf(forms.makes);
+            made = lineOf(forms.makes, shares);
         }
     }
     fitness.tell(pair);
@@ -102,12 +122,36 @@ bool mirrorEachOther(const StitchCatalogue& stitches, StitchIndex a, StitchIndex
 
 }  // namespace
 
-std::vector<EdgePair> edgePairs(const Chart& chart) {
+RepeatShares repeatShares(const Chart& chart, const std::map<std::string, int>& held) {
+    RepeatShares shares(chart.repeats.size());
+    for (std::size_t i = 0; i < shares.size(); ++i) {
+        if (const auto times = held.find(chart.repeats[i].name); times != held.end())
+            shares[i] = {times->second, 0};
+    }
+    std::vector<std::int64_t> widths(shares.size(), 1);
+    std::int64_t common = 1;
+    for (std::size_t i = 0; i < shares.size(); ++i) {
+        if (shares[i].each == 0) continue;
+        const auto width = widthAlone(chart, i, shares);
+        if (!width || *width < 1) return shares;
+        widths[i] = *width;
+        common = std::lcm(common, *width);
+        if (common > kMaxWidth) return shares;
+    }
+    for (std::size_t i = 0; i < shares.size(); ++i)
+        shares[i].each *= static_cast<int>(common / widths[i]);
+    int divisor = 0;
+    for (const RepeatShare& share : shares) divisor = std::gcd(divisor, share.each);
+    for (RepeatShare& share : shares) share.each /= std::max(1, divisor);
+    return shares;
+}
+
+std::vector<EdgePair> edgePairs(const Chart& chart, const RepeatShares& shares) {
     const std::vector<int> parted = partedByEdge(chart);
     std::vector<EdgePair> pairs;
     for (int start = 1; start <= chart.width; ++start) {
         for (int end = start; end <= chart.width; ++end) {
-            EdgePair pair = pairFor(chart, {start, end});
+            EdgePair pair = pairFor(chart, {start, end}, shares);
             pair.parted = parted[static_cast<std::size_t>(start - 1)] +
                           (end < chart.width ? parted[static_cast<std::size_t>(end)] : 0);
             pairs.push_back(pair);
@@ -116,10 +160,9 @@ std::vector<EdgePair> edgePairs(const Chart& chart) {
     return pairs;
 }
 
-bool isMirrored(const Chart& chart, const Reach& reach, int times) {
+bool isMirrored(const Chart& chart, const Reach& reach, const std::vector<int>& passes) {
     Size size;
     size.reach = reach;
-    const std::vector<int> passes(chart.repeats.size(), times);
     for (const PathBand& band : pathBands(chart, &size)) {
         const std::vector<WorkedCell> cells = unrolled(band.path, passes);
         for (int row = band.firstRow; row <= band.lastRow; ++row) {

@@ -1,12 +1,28 @@
 #pragma once
 
+#include <map>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "core/chart/chart.h"
 
 // What the planner knows of every pair of a first and a last column before it asks for a width.
 namespace lacewright {
+
+// How often a repeat is worked when the planner says `times`: fixed + times * each.
+struct RepeatShare {
+    int fixed = 0;
+    int each = 1;
+    int at(int times) const { return fixed + times * each; }
+    bool operator==(const RepeatShare&) const = default;
+};
+using RepeatShares = std::vector<RepeatShare>;  // by repeat index
+
+// Repeats that are held work their own number of times. The others work alike; but where they all
+// stand on rows of their own and differ in width, each works so often that the widths agree: of
+// repeats 6 and 12 stitches wide the one works 2 times for every time of the other.
+RepeatShares repeatShares(const Chart& chart, const std::map<std::string, int>& held);
 
 struct EdgePair {
     Reach reach;
@@ -20,11 +36,11 @@ struct EdgePair {
     bool fits(int times) const { return fitsAlways || fitsAt == times; }
 };
 
-// Every pair, by start and then by end. Requires: the chart has rows.
+// Every pair, by start and then by end. Requires: the chart has rows, a share for every repeat.
 // Cost: pairs x rows.
-std::vector<EdgePair> edgePairs(const Chart& chart);
+std::vector<EdgePair> edgePairs(const Chart& chart, const RepeatShares& shares);
 
-// Every row of a size with this reach and these times of every repeat is its own mirror picture.
-bool isMirrored(const Chart& chart, const Reach& reach, int times);
+// Every row of a size with this reach and these passes of the repeats is its own mirror picture.
+bool isMirrored(const Chart& chart, const Reach& reach, const std::vector<int>& passes);
 
 }  // namespace lacewright

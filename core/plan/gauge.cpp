@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 namespace lacewright {
 
@@ -11,24 +10,8 @@ Gauge gaugeOverFourInches(double stitches, double rows) {
     return {stitches * 10 / kFourInches, rows * 10 / kFourInches, {}};
 }
 
-double lengthOf(int count, double perTenCm) {
-    return count * 10.0 / perTenCm;
-}
-
 int countNearest(double cm, double perTenCm) {
     return static_cast<int>(std::floor(cm * perTenCm / 10 + 0.5));
-}
-
-std::string tenths(double value) {
-    double rounded = std::round(value * 10) / 10;
-    if (rounded == 0) rounded = 0;  // no minus before zero
-    char text[64];
-    std::snprintf(text, sizeof text, "%.1f", rounded);
-    return text;
-}
-
-std::string lengthText(double cm) {
-    return tenths(cm) + " cm (" + tenths(inchesOf(cm)) + " in)";
 }
 
 LengthPlan planLength(const Chart& chart, double rowsPerTenCm, double wantedCm) {

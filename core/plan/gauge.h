@@ -2,34 +2,18 @@
 
 #include <string>
 
+#include "core/base/length.h"
 #include "core/chart/chart.h"
 
-// Lengths and counts. Lengths are centimetres unless a name says inches; an inch is 2.54 cm exactly
-// (international yard and pound agreement, 1959), so a gauge over 4 in is one over 10.16 cm.
+// Lengths and counts; a gauge over 4 in is one over 10.16 cm.
 namespace lacewright {
 
-inline constexpr double kCmPerInch = 2.54;
-
-inline double inchesOf(double cm) {
-    return cm / kCmPerInch;
-}
-inline double cmOf(double inches) {
-    return inches * kCmPerInch;
-}
 // Stitches and rows counted over 4 in, as a chart holds them: over 10 cm, not rounded.
 Gauge gaugeOverFourInches(double stitches, double rows);
 
-// How long so many stitches or rows are. Requires: perTenCm > 0.
-double lengthOf(int count, double perTenCm);
 // The whole number nearest to a length; a half goes up. Requires: 0 <= cm, 0 < perTenCm, and a
 // count of at most kMaxNeedle.
 int countNearest(double cm, double perTenCm);
-
-// "42.5 cm (16.7 in)": both from the length as it is, each to the nearest tenth, a half away from
-// zero.
-std::string lengthText(double cm);
-// One decimal, a half away from zero, never "-0.0".
-std::string tenths(double value);
 
 // Which rows come to a wanted length: those below the row repeat once, the repeat a whole number of
 // times, those above it once; without a row repeat the chart is worked whole times.

@@ -5,8 +5,9 @@
 #include <set>
 #include <tuple>
 
+#include "core/base/text.h"
 #include "core/chart/edit_steps.h"
-#include "core/plan/edge_pairs.h"
+#include "core/count/tally.h"
 #include "core/plan/gauge.h"
 
 namespace lacewright {
@@ -36,12 +37,26 @@ std::optional<Error> problemWith(const Chart& chart, const PlanRequest& request)
     if (request.sizes.empty() || request.sizes.size() > static_cast<std::size_t>(kMaxSizes)) {
         return outOfRange("From 1 to " + std::to_string(kMaxSizes) + " sizes can be planned.");
     }
+    if (request.pieces < 1 || request.pieces > kMaxPieces) {
+        return outOfRange("From 1 to " + std::to_string(kMaxPieces) +
+                          " pieces can go round a body.");
+    }
+    for (const auto& [repeat, times] : request.held) {
+        if (chart.findRepeat(repeat) == nullptr)
+            return notFound("The chart has no repeat " + repeat + ".");
+        if (times < 0 || times > kMaxTimes) {
+            return outOfRange("Repeat " + repeat + " can be worked 0 to " +
+                              std::to_string(kMaxTimes) + " times.");
+        }
+    }
     std::set<std::string> names;
     for (const WantedWidth& size : request.sizes) {
         if (size.name.empty() || !names.insert(size.name).second)
             return refusal("Every size needs a name of its own.");
         if (!(size.cm > 0 && size.cm <= kMostCm))
             return outOfRange("Size " + size.name + ": a width must be above 0 and at most 100 m.");
+        if (size.body && !(*size.body > 0 && *size.body <= kMaxBody))
+            return outOfRange("Size " + size.name + ": a body must be above 0 and at most 100 m.");
     }
     return std::nullopt;
 }
@@ -51,11 +66,29 @@ std::int64_t exact(double cm) {
     return std::llround(cm * 1e4);
 }
 
+std::vector<int> passesAt(const RepeatShares& shares, int times) {
+    std::vector<int> passes;
+    for (const RepeatShare& share : shares) passes.push_back(share.at(times));
+    return passes;
+}
+
+// The most times at which no repeat is worked more often than a chart may say; 0 when nothing
+// depends on it.
+int mostTimes(const RepeatShares& shares) {
+    int each = 0;
+    for (const RepeatShare& share : shares) each = std::max(each, share.each);
+    return each == 0 ? 0 : kMaxTimes / each;
+}
+
 class SizePlanner {
  public:
-    SizePlanner(const Chart& chart, const PlanRequest& request, const std::vector<EdgePair>& pairs,
-                const WantedWidth& wanted)
-        : chart_(chart), request_(request), wanted_(wanted) {
+    SizePlanner(const Chart& chart, const PlanRequest& request, const RepeatShares& shares,
+                const std::vector<EdgePair>& pairs, const WantedWidth& wanted)
+        : chart_(chart),
+          request_(request),
+          shares_(shares),
+          wanted_(wanted),
+          mostTimes_(mostTimes(shares)) {
         for (const EdgePair& pair : pairs) addChoices(pair);
     }
 
@@ -111,8 +144,8 @@ class SizePlanner {
     // All times whose width lies within the tolerance, the nearest below and above it, and the one
     // at which alone the rows fit.
     void addChoices(const EdgePair& pair) {
-        if (chart_.repeats.empty() || pair.each <= 0) {
-            const int times = chart_.repeats.empty() ? 0 : 1;
+        if (mostTimes_ == 0 || pair.each <= 0) {
+            const int times = mostTimes_ == 0 ? 0 : 1;
             if (meetsMultiple(pair, times)) add(pair, times);
             return;
         }
@@ -121,20 +154,21 @@ class SizePlanner {
         const auto each = static_cast<double>(pair.each);
         const double middle = (wanted - static_cast<double>(pair.once)) / each;
         const double reach = request_.toleranceCm / perStitch / each;
-        const auto clamped = [](double times) {
-            return std::clamp<std::int64_t>(static_cast<std::int64_t>(times), 1, kMaxTimes);
+        const auto clamped = [this](double times) {
+            return std::clamp<std::int64_t>(static_cast<std::int64_t>(times), 1, mostTimes_);
         };
         std::int64_t low = clamped(std::floor(middle - reach));
         std::int64_t high = clamped(std::ceil(middle + reach));
         for (int step = 0; step < request_.multiple && low > 1 && !meetsMultiple(pair, low); ++step)
             --low;
         for (int step = 0;
-             step < request_.multiple && high < kMaxTimes && !meetsMultiple(pair, high); ++step)
+             step < request_.multiple && high < mostTimes_ && !meetsMultiple(pair, high); ++step)
             ++high;
         for (std::int64_t times = low; times <= high; ++times) {
             if (meetsMultiple(pair, times)) add(pair, times);
         }
-        const bool alone = !pair.fitsAlways && pair.fitsAt && *pair.fitsAt >= 1;
+        const bool alone =
+            !pair.fitsAlways && pair.fitsAt && *pair.fitsAt >= 1 && *pair.fitsAt <= mostTimes_;
         if (alone && (*pair.fitsAt < low || *pair.fitsAt > high) &&
             meetsMultiple(pair, *pair.fitsAt))
             add(pair, *pair.fitsAt);
@@ -151,7 +185,7 @@ class SizePlanner {
             alike.push_back(choice);
         }
         for (EdgeChoice& choice : alike)
-            choice.mirrored = isMirrored(chart_, choice.reach, choice.times);
+            choice.mirrored = isMirrored(chart_, choice.reach, passesAt(shares_, choice.times));
         const auto rest = [](const EdgeChoice& c) {
             return std::tuple(!c.mirrored, c.offCentre, exact(std::abs(c.differenceCm)), c.stitches,
                               c.reach.start, c.reach.end);
@@ -163,18 +197,43 @@ class SizePlanner {
 
     const Chart& chart_;
     const PlanRequest& request_;
+    const RepeatShares& shares_;
     const WantedWidth& wanted_;
+    int mostTimes_;  // 0: every repeat is held
     std::vector<EdgeChoice> choices_;
 };
+
+// What a size keeps of its own when it begins and ends elsewhere, or nowhere else.
+Size keptOf(const Size* before, const Reach& reach) {
+    Size kept;
+    if (before == nullptr) return kept;
+    kept.extras = before->extras;
+    kept.body = before->body;
+    kept.shoulder = before->shoulder;
+    if (before->reach == reach) kept.changes = before->changes;
+    // On the rows of its own an edge stands elsewhere.
+    const auto stays = [&](const Substitution& substitution) {
+        Size after = kept;
+        after.reach = reach;
+        const Reach then = before->on(substitution.row);
+        const Reach now = after.on(substitution.row);
+        return substitution.edge == Edge::Start ? then.start == now.start : then.end == now.end;
+    };
+    for (const Substitution& substitution : before->substitutions) {
+        if (stays(substitution)) kept.substitutions.push_back(substitution);
+    }
+    return kept;
+}
 
 }  // namespace
 
 Result<Plan> planSizes(const Chart& chart, const PlanRequest& request) {
     if (const auto problem = problemWith(chart, request)) return *problem;
-    const std::vector<EdgePair> pairs = edgePairs(chart);
-    Plan plan{request.gauge, request.edgeStitches, {}};
+    const RepeatShares shares = repeatShares(chart, request.held);
+    const std::vector<EdgePair> pairs = edgePairs(chart, shares);
+    Plan plan{request.gauge, request.edgeStitches, request.pieces, shares, {}};
     for (const WantedWidth& wanted : request.sizes) {
-        auto planned = SizePlanner(chart, request, pairs, wanted).plan();
+        auto planned = SizePlanner(chart, request, shares, pairs, wanted).plan();
         if (!planned) {
             return refusal("Size " + wanted.name +
                            ": no columns of this chart give the multiple wanted.");
@@ -188,18 +247,55 @@ Result<Chart> usePlan(const Chart& chart, const Plan& plan) {
     Chart changed = chart;
     changed.gauge.stitches = plan.gauge.stitches;
     changed.gauge.rows = plan.gauge.rows;
+    changed.grading.edgeStitches = plan.edgeStitches;
+    changed.grading.pieces = plan.pieces;
     changed.sizes.clear();
     for (const PlannedSize& planned : plan.sizes) {
-        Size size;
-        if (const Size* before = chart.findSize(planned.wanted.name)) size.extras = before->extras;
+        Size size = keptOf(chart.findSize(planned.wanted.name), planned.chosen.reach);
         size.name = planned.wanted.name;
         size.reach = planned.chosen.reach;
-        for (const Repeat& repeat : chart.repeats) size.times[repeat.name] = planned.chosen.times;
-        size.stitches = planned.chosen.stitches;
+        if (planned.wanted.body) size.body = planned.wanted.body;
+        const std::vector<int> passes = passesAt(plan.shares, planned.chosen.times);
+        for (std::size_t i = 0; i < chart.repeats.size() && i < passes.size(); ++i)
+            size.times[chart.repeats[i].name] = passes[i];
+        const RowForms forms =
+            formsOf(chart, 0, size, pathOn(chart, 0, &size), timesOf(chart, size));
+        size.stitches = static_cast<int>(forms.takes.constant());
         changed.sizes.push_back(std::move(size));
     }
     settlePoints(chart, changed);
     return settled(std::move(changed));
+}
+
+std::vector<std::string> lostByPlan(const Chart& chart, const Plan& plan) {
+    std::vector<std::string> lost;
+    for (const Size& before : chart.sizes) {
+        const auto planned =
+            std::find_if(plan.sizes.begin(), plan.sizes.end(),
+                         [&](const PlannedSize& size) { return size.wanted.name == before.name; });
+        if (planned == plan.sizes.end()) {
+            lost.push_back("Size " + before.name + " is not planned and goes.");
+            continue;
+        }
+        const Size kept = keptOf(&before, planned->chosen.reach);
+        const std::size_t changes = before.changes.size() - kept.changes.size();
+        const std::size_t stitches = before.substitutions.size() - kept.substitutions.size();
+        std::vector<std::string> what;
+        if (changes > 0) {
+            what.push_back(
+                counted(static_cast<long long>(changes), "span of rows", "spans of rows") +
+                " of its own");
+        }
+        if (stitches > 0) {
+            what.push_back(counted(static_cast<long long>(stitches), "stitch", "stitches") +
+                           " that it works otherwise");
+        }
+        if (what.empty()) continue;
+        lost.push_back("Size " + before.name + " loses " + listing(what) + ", made for columns " +
+                       std::to_string(before.reach.start) + " to " +
+                       std::to_string(before.reach.end) + ".");
+    }
+    return lost;
 }
 
 }  // namespace lacewright

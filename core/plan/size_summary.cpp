@@ -55,8 +55,9 @@ std::vector<SizeSummary> summarizeSizes(const Chart& chart) {
         summary.first = plainNumber(formsOn(chart, size, 0).takes);
         summary.last = plainNumber(formsOn(chart, size, chart.height() - 1).makes);
         if (chart.gauge.stitches > 0) {
-            summary.cm = lengthOf(static_cast<int>(summary.first), chart.gauge.stitches);
-            summary.lastCm = lengthOf(static_cast<int>(summary.last), chart.gauge.stitches);
+            const int edges = 2 * chart.grading.edgeStitches;
+            summary.cm = lengthOf(static_cast<int>(summary.first) + edges, chart.gauge.stitches);
+            summary.lastCm = lengthOf(static_cast<int>(summary.last) + edges, chart.gauge.stitches);
         }
         summary.parted = partedBy(chart, size);
         summaries.push_back(std::move(summary));

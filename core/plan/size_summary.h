@@ -26,7 +26,7 @@ struct SizeSummary {
     std::vector<std::pair<std::string, int>> times;  // by repeat, in the order of the chart
     std::int64_t first = 0;                          // stitches row 1 takes
     std::int64_t last = 0;                           // stitches the last row leaves
-    std::optional<double> cm;                        // width of row 1 by the chart's gauge
+    std::optional<double> cm;  // width of row 1 by the chart's gauge, with its edge stitches
     std::optional<double> lastCm;
     std::vector<PartedByEdge> parted;  // substituted stitches are parted no more
     bool operator==(const SizeSummary&) const = default;

@@ -35,6 +35,7 @@ constexpr std::array<Look, static_cast<std::size_t>(Role::Count)> kLooks = {{
     {"size-line", 1.2, kDarkGrey},
     {"chosen-size-line", 2.6, kBlue},
     {"swap", 0, kBlack, true, kBlue},
+    {"swap-outline", 1.6, kBlue},
     {"point-mark", 1.0, kBlack},
     {"join", 0, kBlack, true, kDarkGrey},
     {"legend-cell", 1.0, kDarkGrey, true, kWhite},

@@ -23,7 +23,8 @@ enum class Role : std::uint8_t {
     SizeEdge,  // where the chosen size begins and ends inside a repeat
     SizeLine,
     ChosenSizeLine,
-    Swap,  // corner of a cell the chosen size works differently
+    Swap,         // corner of a cell the chosen size works differently,
+    SwapOutline,  // and the line around it
     PointMark,
     Join,  // where sheets meet
     LegendCell,

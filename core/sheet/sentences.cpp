@@ -65,13 +65,14 @@ std::string castOnSentence(const CastOn& castOn) {
     return words + " stitches.";
 }
 
-std::string swapSentence(const Chart& chart, const Substitution& swap) {
+std::string swapSentence(const Chart& chart, const Substitution& swap, bool outlined) {
     const auto stitch = chart.stitches->find(swap.stitch);
     const Side side = chart.sideOf(swap.row);
     const StitchIndex drawn = chart.row(swap.row).at(swap.column);
     const std::string word = chart.worked == Worked::Flat ? "Row " : "Round ";
     return word + std::to_string(chart.rowNumber(swap.row)) + ", " + place(chart, swap.column) +
-           ", nearest the " + (swap.edge == Edge::Start ? "start" : "end") + ": " +
+           (outlined ? " (outlined)" : "") + ", nearest the " +
+           (swap.edge == Edge::Start ? "start" : "end") + ": " +
            (stitch ? stitchInWords(*chart.stitches, *stitch, side) : swap.stitch) +
            (drawn == kCovered ? "" : " instead of " + stitchInWords(*chart.stitches, drawn, side)) +
            ".";
@@ -94,7 +95,7 @@ std::vector<std::string> sizeSentences(const Drawing& drawing, const Size& size)
                             counted(*size.stitches, "stitch", "stitches") + ".");
     }
     for (const Substitution& swap : size.substitutions)
-        sentences.push_back(swapSentence(chart, swap));
+        sentences.push_back(swapSentence(chart, swap, &size == drawing.size));
     return sentences;
 }
 
@@ -131,6 +132,12 @@ std::vector<std::string> readingSentences(const Chart& chart) {
     std::vector<std::string> sentences;
     if (chart.castOn) sentences.push_back(castOnSentence(*chart.castOn));
     sentences.push_back(directions(chart));
+    if (chart.worked == Worked::Flat && chart.uncharted == Uncharted::None &&
+        !chart.sizes.empty()) {
+        sentences.push_back(
+            "What is said of a size holds for right-side rows; wrong-side rows begin where it ends "
+            "and run back to where it begins.");
+    }
     if (std::string rule = ruleOfUncharted(chart); !rule.empty())
         sentences.push_back(std::move(rule));
     if (!chart.repeats.empty()) {

@@ -101,18 +101,32 @@ void addInnerEdges(Shape& shape, const Piece& piece, const Band& band) {
     add(band.reach.end + 1);
 }
 
-// A small corner on every cell the size works differently.
+// A small corner on every stitch the size works differently, and a line around it that leaves the
+// lines of grid, repeats and size free.
 void addSwaps(ItemGroup& group, const Drawing& drawing, const Piece& piece) {
     constexpr int kCorner = 6;
+    constexpr int kInset = 3;
     Shape shape{Role::Swap, {}, true};
+    Shape outline{Role::SwapOutline, {}, false};
     for (const Substitution& swap : drawing.size->substitutions) {
         if (swap.column < piece.right || swap.column > piece.left) continue;
         if (swap.row < piece.firstRow || swap.row > piece.lastRow) continue;
         const int right = piece.x(swap.column) + kCellUnits;
         const int top = piece.y(swap.row);
         shape.runs.push_back({{right, top}, {right, top + kCorner}, {right - kCorner, top}});
+        const StitchIndex drawn = drawing.chart.row(swap.row).at(swap.column);
+        const int span = drawn == kCovered ? 1 : drawing.chart.stitches->spans()[drawn];
+        const int left = piece.x(std::min(swap.column + span - 1, piece.left)) + kInset;
+        const int bottom = top + kCellUnits - kInset;
+        outline.runs.push_back({{right - kInset, top + kInset},
+                                {right - kInset, bottom},
+                                {left, bottom},
+                                {left, top + kInset},
+                                {right - kInset, top + kInset}});
     }
-    if (!shape.runs.empty()) group.items.emplace_back(std::move(shape));
+    if (shape.runs.empty()) return;
+    group.items.emplace_back(std::move(outline));
+    group.items.emplace_back(std::move(shape));
 }
 
 }  // namespace

@@ -216,10 +216,12 @@ class RowWorder {
         }
     }
 
-    // The whole row is one plain word in every size.
+    // The whole row is one plain word in every size, and no size is without stitches.
     bool isPlain(const std::vector<Parted>& rows) const {
         std::set<WordIndex> all;
         for (const Parted& row : rows) {
+            if (row.before.empty() && row.after.empty() && (!row.star || row.star->times == 0))
+                return false;
             for (const auto* parts : {&row.before, &row.after}) {
                 for (const Counted& part : *parts)
                     all.insert(part.run.words.begin(), part.run.words.end());

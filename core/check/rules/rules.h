@@ -37,6 +37,16 @@ void checkSizeTimes(const Survey& survey, std::vector<Finding>& findings);
 
 // size_counts.cpp: the count a size expects, or the cast-on it must fit ("size-count").
 void checkSizeCounts(const Survey& survey, std::vector<Finding>& findings);
+// Rules that compare sizes with one another, or with what the chart says of them (chart/grading.h).
+// What it does not say is not judged. They warn: each size by itself can be knitted.
+// size_rise.cpp: a larger size has more stitches, at its beginning and its end ("size-rise").
+void checkSizeRise(const Survey& survey, std::vector<Finding>& findings);
+// size_halves.cpp: all counts are even, or all odd, where sizes are halved ("size-halves").
+void checkSizeHalves(const Survey& survey, std::vector<Finding>& findings);
+// size_shoulders.cpp: shoulders that are joined have equal counts ("size-shoulders").
+void checkSizeShoulders(const Survey& survey, std::vector<Finding>& findings);
+// size_ease.cpp: the ease lies in its range ("size-ease").
+void checkSizeEase(const Survey& survey, std::vector<Finding>& findings);
 // closing.cpp: the last row of the row repeat fits below its first ("closing").
 void checkClosing(const Survey& survey, std::vector<Finding>& findings);
 // Whether it does; nothing when a row is at fault.

@@ -110,22 +110,23 @@ Finding partingFinding(const Survey& survey, int row, const Parting& parting, bo
 void checkSizeRows(const Survey& survey, int row, std::vector<Finding>& findings) {
     const Chart& chart = survey.chart();
     using Group = std::vector<const SizeSurvey*>;
-    std::map<std::tuple<decltype(Parting().key()), bool>, std::pair<Parting, Group>> partings;
+    // One sentence, and one mend, holds for sizes that part the same and are off by as many.
+    std::map<std::pair<decltype(Parting().key()), std::int64_t>, std::pair<Parting, Group>>
+        partings;
     std::map<std::int64_t, Group> miscounts;
     PairsAcross pairs(chart, row);
     for (const SizeSurvey& s : survey.sizes()) {
         const std::int64_t by = difference(s, row);
         const auto parted = partingsOf(pairs, s, row);
         for (const Parting& parting : parted) {
-            auto& entry = partings[{parting.key(), by != 0}];
+            auto& entry = partings[{parting.key(), by}];
             entry.first = parting;
             entry.second.push_back(&s);
         }
         if (by != 0 && parted.empty()) miscounts[by].push_back(&s);
     }
     for (const auto& [key, entry] : partings) {
-        findings.push_back(
-            partingFinding(survey, row, entry.first, std::get<bool>(key), entry.second));
+        findings.push_back(partingFinding(survey, row, entry.first, key.second != 0, entry.second));
     }
     for (const auto& [by, sizes] : miscounts) {
         Finding finding = sizeFinding(survey, row, "continuity", Severity::Fault, sizes);

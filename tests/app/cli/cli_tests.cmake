@@ -6,10 +6,12 @@ add_executable(cli_tests
     app/cli/cli_test.cpp
     app/cli/compare_test.cpp
     app/cli/draw_test.cpp
+    app/cli/nine_sizes_test.cpp
     app/cli/sizes_test.cpp
     app/cli/suspects_test.cpp
     app/cli/write_test.cpp
-    app/cli/written_test.cpp)
+    app/cli/written_test.cpp
+    support/nine_sizes.cpp)
 target_link_libraries(cli_tests PRIVATE test_support cli GTest::gtest_main nlohmann_json::nlohmann_json)
 target_compile_definitions(cli_tests PRIVATE PROJECT_VERSION="${PROJECT_VERSION}")
 gtest_discover_tests(cli_tests DISCOVERY_MODE PRE_TEST)

@@ -84,6 +84,58 @@ TEST_F(SizesVerb, PlansATableOfBodies) {
     EXPECT_THAT(ran.out, HasSubstr("Size 5X: wanted 80.0 cm"));
 }
 
+TEST_F(SizesVerb, TellsThePlanAsJson) {
+    const Ran ran = run({"sizes", file_, "--json", "--widths", "S=40,small=17in", "--length",
+                         "12in", "--tolerance", "2"});
+    EXPECT_EQ(ran.code, kDone) << ran.err;
+    const auto json = nlohmann::json::parse(ran.out);
+    ASSERT_EQ(json["plan"].size(), 2U);
+    const auto& inches = json["plan"][1];
+    EXPECT_EQ(inches["size"], "small");
+    EXPECT_EQ(inches["wantedInches"], 17.0);
+    EXPECT_EQ(inches["wantedCm"], 43.18);
+    const auto& chosen = inches["chosen"];
+    EXPECT_EQ(chosen["stitches"], json["sizes"][1]["firstRow"]);
+    EXPECT_EQ(chosen["start"], json["sizes"][1]["start"]);
+    EXPECT_EQ(chosen["times"], json["sizes"][1]["times"]["A"]);
+    EXPECT_NEAR(chosen["reachedCm"].get<double>(), chosen["stitches"].get<int>() / 2.0, 1e-9);
+    EXPECT_NEAR(chosen["differenceCm"].get<double>(), chosen["reachedCm"].get<double>() - 43.18,
+                1e-9);
+    EXPECT_TRUE(chosen["fits"].get<bool>());
+    EXPECT_EQ(chosen["parted"], 0);
+    // 12 in are 30.48 cm: 85.3 rows at 28 rows over 10 cm, in whole repeats of two rows.
+    EXPECT_EQ(json["length"]["rows"], 86);
+    EXPECT_EQ(json["length"]["repeats"], 43);
+    EXPECT_EQ(json["length"]["wantedInches"], 12.0);
+    EXPECT_EQ(json["lost"][0]["message"], "Size large is not planned and goes.");
+}
+
+TEST_F(SizesVerb, TellsThePlanAsCsv) {
+    const Ran ran = run({"sizes", file_, "--csv", "--widths", "S=40,M=46"});
+    EXPECT_EQ(ran.code, kDone) << ran.err;
+    EXPECT_THAT(ran.out, HasSubstr("parted,wanted_cm,wanted_in,difference_cm,difference_in,fits,"
+                                   "mirrored,off_centre\n"));
+    EXPECT_THAT(ran.out, HasSubstr(",0,40.0,15.7,0.0,0.0,yes,"));
+}
+
+// Bust of the middle size M, 91.5 to 96.5 cm, from the Craft Yarn Council's table.
+TEST_F(SizesVerb, APlanForATableOfBodiesKeepsBodyAndPieces) {
+    const std::string planned = folder_ / "planned.lacewright";
+    EXPECT_EQ(run({"sizes", file_, "--table", "women", "--ease", "2in", "--part", "2", "--edge",
+                   "1", "-o", planned})
+                  .code,
+              kDone);
+    const Result<Chart> chart = loadChart(planned);
+    ASSERT_TRUE(chart);
+    EXPECT_EQ(chart->findSize("M")->body, 94);
+    EXPECT_EQ(chart->grading.pieces, 2);
+    EXPECT_EQ(chart->grading.edgeStitches, 1);
+    const auto json = nlohmann::json::parse(run({"sizes", planned, "--json"}).out);
+    ASSERT_EQ(json["sizes"].size(), 9U);
+    EXPECT_NEAR(json["sizes"][2]["cm"].get<double>(), (94 + 5.08) / 2, 1.0);
+    EXPECT_EQ(run({"check", planned}).code, kDone);
+}
+
 TEST_F(SizesVerb, MisuseIsOneSentence) {
     expectMisuse(run({"sizes", file_, file_}), "one chart at a time");
     expectMisuse(run({"sizes", file_, "--csv", "--json"}), "not both");
@@ -93,6 +145,9 @@ TEST_F(SizesVerb, MisuseIsOneSentence) {
     expectMisuse(run({"sizes", file_, "--widths", "S=42", "--gauge", "22"}), "--gauge must be");
     expectMisuse(run({"sizes", file_, "--widths", "S=42", "--part", "0"}), "--part must be");
     expectMisuse(run({"sizes", file_, "--widths", "S=42", "--multiple", "x"}), "--multiple must");
+    expectMisuse(run({"sizes", file_, "--widths", "S=42", "--hold", "A"}), "--hold must be");
+    expectMisuse(run({"sizes", file_, "--widths", "S=42", "--hold", "Z=1"}), "no repeat Z");
+    expectMisuse(run({"sizes", file_, "--hold", "A=1"}), "--hold needs --widths or --table");
     expectMisuse(run({"sizes", file_, "--table", "giants"}), "there are women:bust");
     expectMisuse(run({"sizes", "missing.lacewright"}), "missing.lacewright");
 }

@@ -30,6 +30,18 @@ Chart randomChart(std::mt19937& random) {
     if (between(0, 1) == 0) chart.repeats[0].jogs[1] = {1, 1};
     withSize(chart, "S", 1, chart.width, 2);
     withSize(chart, "M", 3, chart.width - 1, 3).stitches = 20;
+    if (between(0, 1) == 0) {
+        chart.gauge.stitches = 20;
+        chart.sizes[0].body = 10;
+        chart.sizes[1].shoulder = between(0, 20);
+        chart.grading.halved = true;
+        chart.grading.leastEase = between(-5, 0);
+        for (int i = between(0, 2); i > 0; --i) {
+            const int first = between(1, chart.width);
+            chart.grading.shoulders.push_back(
+                {between(0, chart.height() - 1), first, between(first, chart.width), {}});
+        }
+    }
     if (between(0, 1) == 0) chart.castOn = CastOn{between(0, 4), between(0, 20)};
     if (between(0, 1) == 0) chart.rowRepeat = RowRepeat{0, chart.height() - 1, between(-1, 1)};
     return chart;

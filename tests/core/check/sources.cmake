@@ -4,6 +4,8 @@ target_sources(core_tests PRIVATE
     core/check/checker_test.cpp
     core/check/knitter_test.cpp
     core/check/samples_test.cpp
+    core/check/size_family_test.cpp
+    core/check/size_knitter_test.cpp
     core/check/solver_test.cpp
     core/check/companions_test.cpp
     core/check/edge_mends_test.cpp

@@ -56,7 +56,7 @@ TEST(ChartLimits, MembersAndValuesAreBounded) {
     EXPECT_EQ(sentenceFor(R"("x": {)" + numbered(kMaxMembers + 1, R"("#": 0)") + "}"),
               "Found more than 256 members in one object.");
     EXPECT_EQ(sentenceFor(R"("x": [)" + times(kMaxValues, "0", ",") + "]"),
-              "The file has more than 2000000 values.");
+              "The file has more than 500000 values.");
 }
 
 TEST(ChartLimits, TextsAreBoundedInCharacters) {

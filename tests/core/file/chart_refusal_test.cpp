@@ -301,6 +301,33 @@ INSTANTIATE_TEST_SUITE_P(
     nameOf);
 
 INSTANTIATE_TEST_SUITE_P(
+    Grading, ChartRefusal,
+    testing::Values(
+        with("Number", R"("grading": 2)", "c:1: /grading: Found 2; expected an object."),
+        with("Rising", R"("grading": {"rising": "yes"})",
+             "c:1: /grading/rising: Found \"yes\"; expected true or false."),
+        with("Pieces", R"("grading": {"pieces": 0})",
+             "c:1: /grading/pieces: Found 0; expected a number of pieces from 1 to 100."),
+        with("Ease", R"("grading": {"leastEase": -1000.5})",
+             "c:1: /grading/leastEase: Found -1000.5; expected a number from -1000 to 1000."),
+        with("EaseTurnedRound", R"("grading": {"leastEase": 6, "mostEase": 5.5})",
+             "c:1: /grading/leastEase: Found 6; expected a least ease of not more than the most, "
+             "5.5."),
+        with("ShoulderRow", R"("grading": {"shoulders": [{"row": 3, "right": 1, "left": 2}]})",
+             "c:1: /grading/shoulders/0/row: Found 3; expected the number of a drawn row from 1 to "
+             "2."),
+        with("ShoulderTurnedRound",
+             R"("grading": {"shoulders": [{"row": 1, "right": 3, "left": 2}]})",
+             "c:1: /grading/shoulders/0/right: The right edge is in column 3 and the left edge in "
+             "column 2; expected the right one not beyond the left one."),
+        with("Body", R"("sizes": [{"name": "M", "body": -86}])",
+             "c:1: /sizes/0/body: Found -86; expected a number above 0 and at most 10000."),
+        with("SizeShoulder", R"("sizes": [{"name": "M", "shoulder": "12"}])",
+             "c:1: /sizes/0/shoulder: Found \"12\"; expected a number of stitches from 0 to "
+             "100000000.")),
+    nameOf);
+
+INSTANTIATE_TEST_SUITE_P(
     Contradictions, ChartRefusal,
     testing::Values(
         with(

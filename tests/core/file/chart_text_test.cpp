@@ -51,10 +51,26 @@ TEST(ChartText, ReadsASize) {
     expected.changes = {{1, 1, {2, 10}, {{"by", "\"hand\""}}}};
     expected.substitutions = {{0, 7, Edge::Start, "k", {{"why", "\"edge\""}}},
                               {2, 9, Edge::End, "odd", {}}};
+    expected.body = 86.5;
+    expected.shoulder = 12;
     expected.extras = {{"bust", "86"}};
     EXPECT_EQ(chart.sizes[0], expected);
     EXPECT_EQ(chart.sizes[1].reach, (Reach{1, 9}));
     EXPECT_FALSE(chart.sizes[1].stitches.has_value());
+}
+
+TEST(ChartText, ReadsWhatHoldsOfTheSizesAsAFamily) {
+    Grading expected;
+    expected.rising = true;
+    expected.halved = true;
+    expected.pieces = 2;
+    expected.edgeStitches = 1;
+    expected.leastEase = -5;
+    expected.mostEase = 7.5;
+    expected.shoulders = {{2, 1, 4, {{"seam", "\"three needles\""}}}, {2, 7, 10, {}}};
+    expected.extras = {{"fit", "\"close\""}};
+    EXPECT_EQ(chartIn(everyMember()).grading, expected);
+    EXPECT_EQ(chartIn(fileWith(R"("rows": ["k"])")).grading, Grading{});
 }
 
 TEST(ChartText, ReadsAStitchOfItsOwn) {

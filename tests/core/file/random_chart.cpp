@@ -33,6 +33,7 @@ class Maker {
             chart.points.push_back({name(), number(1, chart.width), extras()});
         }
         for (int i = number(0, 3); i > 0; --i) addIfSound(chart, chart.sizes, size(chart));
+        if (chance()) chart.grading = grading(chart);
         chart.extras = extras();
         return chart;
     }
@@ -162,8 +163,26 @@ class Maker {
             size.substitutions.push_back(
                 {number(0, chart.height() - 1), number(1, chart.width), edge, "k", extras()});
         }
+        if (chance()) size.body = number(1, 20000) / 7.0;
+        if (chance()) size.shoulder = number(0, 90);
         size.extras = extras();
         return size;
+    }
+
+    Grading grading(const Chart& chart) {
+        Grading grading;
+        grading.rising = chance();
+        grading.halved = chance();
+        grading.pieces = number(1, 4);
+        grading.edgeStitches = number(0, 3);
+        if (chance()) grading.leastEase = number(-100, 0) / 3.0;
+        if (chance()) grading.mostEase = number(0, 100) / 3.0;
+        for (int i = number(0, 2); i > 0; --i) {
+            const auto [right, left] = ordered(1, chart.width);
+            grading.shoulders.push_back({number(0, chart.height() - 1), right, left, extras()});
+        }
+        grading.extras = extras();
+        return grading;
     }
 
     std::mt19937& random_;

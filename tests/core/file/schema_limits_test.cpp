@@ -56,6 +56,13 @@ TEST_F(SchemaLimits, OfItsPartsAreThoseOfTheReader) {
               kMaxTimes);
     EXPECT_EQ(at({"$defs", "size", "properties", "substitutions", "maxItems"}),
               static_cast<int>(kMaxSubstitutions));
+    EXPECT_EQ(at({"$defs", "size", "properties", "body", "maximum"}), kMaxBody);
+    EXPECT_EQ(at({"$defs", "size", "properties", "shoulder", "maximum"}), kMaxNeedle);
+    EXPECT_EQ(at({"$defs", "grading", "properties", "pieces", "maximum"}), kMaxPieces);
+    EXPECT_EQ(at({"$defs", "grading", "properties", "edgeStitches", "maximum"}), kMaxWidth);
+    EXPECT_EQ(at({"$defs", "grading", "properties", "leastEase", "minimum"}), -kMaxEase);
+    EXPECT_EQ(at({"$defs", "grading", "properties", "mostEase", "maximum"}), kMaxEase);
+    EXPECT_EQ(at({"$defs", "grading", "properties", "shoulders", "maxItems"}), kMaxShoulders);
 }
 
 }  // namespace

@@ -192,6 +192,20 @@ TEST(Writer, WritesTheSamples) {
     EXPECT_GE(count, 8);
 }
 
+TEST(Writer, ASizeWithoutStitchesOnARowHasNone) {
+    Chart chart = chartOf({"k*8", "p*8"});
+    withRepeat(chart, "A", 3, 5);
+    withSize(chart, "S", 3, 5, 0);
+    withSize(chart, "M", 3, 6, 1);
+    EXPECT_EQ(rowsOf(chart),
+              "Row 1 (RS): [k4] 0 (1) times.\n"
+              "Row 2 (WS): [k4] 0 (1) times.\n");
+    std::swap(chart.sizes[0], chart.sizes[1]);
+    EXPECT_TRUE(writeRows(chart));
+    chart.sizes.erase(chart.sizes.begin());
+    EXPECT_EQ(rowsOf(chart), "Row 1 (RS) has no stitches to write.");
+}
+
 TEST(Writer, WritesRandomCharts) {
     RandomCharts charts(41);
     int written = 0;
