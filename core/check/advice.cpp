@@ -92,23 +92,14 @@ class Adviser {
         finding.mends = mendsOf(finding, search_.repairs(*row, closing));
     }
 
-    void adviseOnEdge(Finding& finding) {
-        const auto bareEdges = [](const Report& report) {
-            return std::count_if(report.findings.begin(), report.findings.end(),
-                                 [](const Finding& f) { return f.rule == "edge-yarn-over"; });
-        };
-        const auto bare = bareEdges(checker_.update(chart_));
+    // `all` are the findings of the chart.
+    void adviseOnEdge(Finding& finding, const std::vector<Finding>& all) {
+        bareEdges_ = bareEdges(checker_.update(chart_));
         EdgeMends proposals = edgeMendsFor(chart_, finding);
         finding.mends.clear();
-        for (auto* kind : {&proposals.substitutions, &proposals.moves}) {
-            for (Mend& mend : *kind) {
-                const Result<Chart> mended = applyMend(chart_, mend);
-                if (!mended || !helps(finding, *mended)) continue;
-                if (bareEdges(checker_.report()) > bare) continue;
-                finding.mends.push_back(std::move(mend));
-                break;
-            }
-        }
+        if (!offerFirst(finding, proposals.substitutions))
+            offerFirst(finding, bothEdges(finding, proposals.substitutions, all));
+        offerFirst(finding, proposals.moves);
     }
 
     std::vector<Finding> oddFindings() {
@@ -216,6 +207,51 @@ class Adviser {
         });
     }
 
+    static std::ptrdiff_t bareEdges(const Report& report) {
+        return std::count_if(report.findings.begin(), report.findings.end(),
+                             [](const Finding& f) { return f.rule == "edge-yarn-over"; });
+    }
+
+    // The first of the mends that helps and leaves no yarn over bare at an edge.
+    bool offerFirst(Finding& finding, const std::vector<Mend>& mends) {
+        for (const Mend& mend : mends) {
+            const Result<Chart> mended = applyMend(chart_, mend);
+            if (!mended || !helps(finding, *mended)) continue;
+            if (bareEdges(checker_.report()) > bareEdges_) continue;
+            finding.mends.push_back(mend);
+            return true;
+        }
+        return false;
+    }
+
+    // Where both edges of a size part companions on a row, and one makes up for the other, only
+    // both can be mended: in one edit.
+    std::vector<Mend> bothEdges(const Finding& finding, const std::vector<Mend>& here,
+                                const std::vector<Finding>& all) const {
+        std::vector<Mend> both;
+        for (const Finding& other : all) {
+            const bool concerned =
+                std::all_of(finding.sizes.begin(), finding.sizes.end(), [&](const auto& size) {
+                    return std::find(other.sizes.begin(), other.sizes.end(), size) !=
+                           other.sizes.end();
+                });
+            if (!isAboutEdge(other) || other.row != finding.row ||
+                other.columns == finding.columns || !concerned)
+                continue;
+            Finding same = other;
+            same.sizes = finding.sizes;
+            for (const Mend& there : edgeMendsFor(chart_, same).substitutions) {
+                for (Mend mend : here) {
+                    mend.label += "; at the other edge f" + there.label.substr(1);  // "For ..."
+                    mend.reason += "; one edge makes up for the other, so both are mended";
+                    mend.steps.insert(mend.steps.end(), there.steps.begin(), there.steps.end());
+                    both.push_back(std::move(mend));
+                }
+            }
+        }
+        return both;
+    }
+
     bool becameMilder(Problem problem) const {
         if (problem.fault) return false;
         problem.fault = true;
@@ -269,6 +305,7 @@ class Adviser {
     std::set<Problem> known_;
     std::optional<std::vector<CulpritSearch::OddCell>> odd_;
     bool closingKnown_ = false;
+    std::ptrdiff_t bareEdges_ = 0;  // yarn overs at an edge before
 };
 
 }  // namespace
@@ -281,7 +318,8 @@ void advise(const Chart& chart, Report& report) {
         static_cast<std::size_t>(kCellsAdvised / chart.width), 12, kMaxAdvised);
     for (Finding& finding : report.findings) {
         if (isAboutCounts(finding) && advised++ < affordable) adviser.adviseOn(finding);
-        if (isAboutEdge(finding) && edges++ < affordable) adviser.adviseOnEdge(finding);
+        if (isAboutEdge(finding) && edges++ < affordable)
+            adviser.adviseOnEdge(finding, report.findings);
     }
     std::erase_if(report.findings,
                   [](const Finding& finding) { return finding.rule == "symmetry"; });
@@ -293,7 +331,10 @@ void advise(const Chart& chart, Report& report) {
 
 void advise(const Chart& chart, Finding& finding) {
     if (isAboutCounts(finding)) Adviser(chart, check(chart)).adviseOn(finding);
-    if (isAboutEdge(finding)) Adviser(chart, check(chart)).adviseOnEdge(finding);
+    if (isAboutEdge(finding)) {
+        const Report report = check(chart);
+        Adviser(chart, report).adviseOnEdge(finding, report.findings);
+    }
 }
 
 }  // namespace lacewright

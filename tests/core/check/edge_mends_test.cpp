@@ -62,6 +62,22 @@ TEST(EdgeMends, ADoubleDecreaseKeepsTheOneYarnOverItStillHas) {
     EXPECT_TRUE(check(applyMend(chart, mends[0]).value()).knittable);
 }
 
+// The yarn over left behind at the start and the decrease left behind at the end balance.
+TEST(EdgeMends, EdgesThatMakeUpForEachOtherAreMendedInOneEdit) {
+    Chart chart = chartOf({"k*10", "k k ssk yo k k k2tog yo k k", "k*10"});
+    withSize(chart, "S", 4, 7, 1);
+    EXPECT_TRUE(check(chart).knittable);
+    const auto mends = mendsOf(chart);
+    ASSERT_FALSE(mends.empty());
+    EXPECT_EQ(
+        mends[0].label,
+        "For size S work knit instead of knit 2 together in row 2, column 4; at the other edge "
+        "for size S work knit instead of yarn over in row 2, column 7");
+    const Chart mended = applyMend(chart, mends[0]).value();
+    EXPECT_TRUE(check(mended).knittable);
+    for (const Finding& finding : check(mended).findings) EXPECT_NE(finding.rule, "size-edge");
+}
+
 TEST(EdgeMends, SeveralSizesAreMendedTogether) {
     Chart chart = parted();
     withSize(chart, "S", 3, 8, 1);

@@ -116,6 +116,45 @@ TEST(ChosenSize, ARepeatWorkedNoTimeIsVeiled) {
     EXPECT_EQ(tinted, 3 * 4 + 8);
 }
 
+TEST(ChosenSize, StitchesOfItsOwnAreOutlinedAndTold) {
+    Chart chart = panel();
+    chart.sizes[0].substitutions = {{0, 8, Edge::Start, "k", {}}, {3, 6, Edge::End, "c22l", {}}};
+    const Page page = pageOf(chart, "small");
+    const Rectangle frame = frameOf(page);
+    const auto x = [&](int column) { return frame.right - (column - 1) * kCellUnits; };
+    const auto outlines = runsOf(page, Role::SwapOutline);
+    ASSERT_EQ(outlines.size(), 2U);
+    EXPECT_EQ(boundsOf(outlines[0]),
+              (Rectangle{x(9) + 3, frame.bottom - kCellUnits + 3, x(8) - 3, frame.bottom - 3}));
+    // A crossed stitch over four columns.
+    EXPECT_EQ(boundsOf(outlines[1]),
+              (Rectangle{x(10) + 3, frame.top + 3, x(6) - 3, frame.top + kCellUnits - 3}));
+    EXPECT_EQ(runsOf(page, Role::Swap).size(), 2U);
+    EXPECT_TRUE(runsOf(pageOf(chart, "large"), Role::SwapOutline).empty());
+    std::string words;
+    for (const std::string& line : wordsOf(page, Role::Body)) words += line + " ";
+    EXPECT_THAT(words, testing::HasSubstr("Row 1, column 8 (outlined), nearest the start:"));
+}
+
+TEST(Sizes, OfFlatChartsAreSaidToRunBackOnWrongSideRows) {
+    const auto words = [](const Chart& chart) {
+        std::string all;
+        for (const std::string& line : wordsOf(pageOf(chart), Role::Body)) all += line + " ";
+        return all;
+    };
+    const auto says = testing::HasSubstr("run back to where it begins");
+    Chart chart = panel();
+    EXPECT_THAT(words(chart), says);
+    chart.worked = Worked::InTheRound;
+    EXPECT_THAT(words(chart), testing::Not(says));
+    chart.worked = Worked::Flat;
+    chart.uncharted = Uncharted::Purl;
+    EXPECT_THAT(words(chart), testing::Not(says));
+    chart.uncharted = Uncharted::None;
+    chart.sizes.clear();
+    EXPECT_THAT(words(chart), testing::Not(says));
+}
+
 TEST(ChosenSize, NoSizeChosenMeansNothingIsTintedOrVeiled) {
     const Page page = pageOf(panel());
     EXPECT_TRUE(runsOf(page, Role::SizeGround).empty());
