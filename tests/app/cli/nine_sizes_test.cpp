@@ -172,6 +172,15 @@ TEST_F(NineSizes, AreCheckedWrittenAndDrawnOneByOne) {
     EXPECT_GT(written, 5);
 }
 
+std::ptrdiff_t edgesAtFault(const Report& report, int row, const std::string& size) {
+    return std::count_if(report.findings.begin(), report.findings.end(),
+                         [&](const Finding& finding) {
+                             return finding.rule == "size-edge" && finding.row == row &&
+                                    std::find(finding.sizes.begin(), finding.sizes.end(), size) !=
+                                        finding.sizes.end();
+                         });
+}
+
 // What is offered takes the fault away, as the knitter finds, and is one edit.
 TEST_F(NineSizes, MendsOfTheirEdgesHold) {
     int substitutions = 0;
@@ -193,7 +202,9 @@ TEST_F(NineSizes, MendsOfTheirEdgesHold) {
                 for (const std::string& name : finding.sizes) {
                     const auto before = stops(hard.chart, *hard.chart.findSize(name));
                     const auto after = stops(*mended, *mended->findSize(name));
-                    EXPECT_FALSE(after.contains(finding.row)) << mend.label;
+                    // Where both edges are at fault each has a mend of its own.
+                    if (edgesAtFault(report, finding.row, name) < 2)
+                        EXPECT_FALSE(after.contains(finding.row)) << mend.label;
                     EXPECT_TRUE(
                         std::includes(before.begin(), before.end(), after.begin(), after.end()))
                         << mend.label;
