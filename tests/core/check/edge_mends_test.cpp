@@ -72,7 +72,7 @@ TEST(EdgeMends, EdgesThatMakeUpForEachOtherAreMendedInOneEdit) {
     EXPECT_EQ(
         mends[0].label,
         "For size S work knit instead of knit 2 together in row 2, column 4; at the other edge "
-        "for size S work knit instead of yarn over in row 2, column 7");
+        "for size S work knit instead of a yarn over in row 2, column 7");
     const Chart mended = applyMend(chart, mends[0]).value();
     EXPECT_TRUE(check(mended).knittable);
     for (const Finding& finding : check(mended).findings) EXPECT_NE(finding.rule, "size-edge");
