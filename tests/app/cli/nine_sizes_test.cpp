@@ -110,8 +110,12 @@ TEST_F(NineSizes, AreCountedAndTheirPartedPairsNamed) {
             SCOPED_TRACE(size.name);
             const json& one = told["sizes"][i];
             const auto rows = test::knitSize(hard.chart, size);
-            if (!rows.front().cut) EXPECT_EQ(one["firstRow"], rows.front().takes);
-            if (!rows.back().cut) EXPECT_EQ(one["lastRow"], rows.back().makes);
+            if (!rows.front().cut) {
+                EXPECT_EQ(one["firstRow"], rows.front().takes);
+            }
+            if (!rows.back().cut) {
+                EXPECT_EQ(one["lastRow"], rows.back().makes);
+            }
             if (!size.substitutions.empty()) continue;
             std::size_t parted = 0;
             for (int row = 0; row < hard.chart.height(); ++row) {
@@ -203,8 +207,9 @@ TEST_F(NineSizes, MendsOfTheirEdgesHold) {
                     const auto before = stops(hard.chart, *hard.chart.findSize(name));
                     const auto after = stops(*mended, *mended->findSize(name));
                     // Where both edges are at fault each has a mend of its own.
-                    if (edgesAtFault(report, finding.row, name) < 2)
+                    if (edgesAtFault(report, finding.row, name) < 2) {
                         EXPECT_FALSE(after.contains(finding.row)) << mend.label;
+                    }
                     EXPECT_TRUE(
                         std::includes(before.begin(), before.end(), after.begin(), after.end()))
                         << mend.label;
