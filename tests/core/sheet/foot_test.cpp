@@ -118,7 +118,7 @@ TEST(ChosenSize, ARepeatWorkedNoTimeIsVeiled) {
 
 TEST(ChosenSize, StitchesOfItsOwnAreOutlinedAndTold) {
     Chart chart = panel();
-    chart.sizes[0].substitutions = {{0, 8, Edge::Start, "k", {}}, {3, 6, Edge::End, "c22l", {}}};
+    chart.sizes[0].substitutions = {{0, 8, Edge::Start, "k", {}}, {3, 7, Edge::End, "c22l", {}}};
     const Page page = pageOf(chart, "small");
     const Rectangle frame = frameOf(page);
     const auto x = [&](int column) { return frame.right - (column - 1) * kCellUnits; };
@@ -128,7 +128,7 @@ TEST(ChosenSize, StitchesOfItsOwnAreOutlinedAndTold) {
               (Rectangle{x(9) + 3, frame.bottom - kCellUnits + 3, x(8) - 3, frame.bottom - 3}));
     // A crossed stitch over four columns.
     EXPECT_EQ(boundsOf(outlines[1]),
-              (Rectangle{x(10) + 3, frame.top + 3, x(6) - 3, frame.top + kCellUnits - 3}));
+              (Rectangle{x(11) + 3, frame.top + 3, x(7) - 3, frame.top + kCellUnits - 3}));
     EXPECT_EQ(runsOf(page, Role::Swap).size(), 2U);
     EXPECT_TRUE(runsOf(pageOf(chart, "large"), Role::SwapOutline).empty());
     std::string words;
