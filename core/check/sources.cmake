@@ -5,12 +5,14 @@ target_sources(core PRIVATE
     check/beliefs.cpp
     check/check.cpp
     check/companions.cpp
+    check/culprit_repairs.cpp
     check/culprits.cpp
     check/edge_mends.cpp
     check/fold.cpp
     check/mend.cpp
     check/mend_words.cpp
     check/misfits.cpp
+    check/odd_cells.cpp
     check/pairing.cpp
     check/parting.cpp
     check/row_case.cpp

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <numeric>
 
+#include "core/check/figure_pairs.h"
+
 namespace lacewright {
 namespace {
 
@@ -13,12 +15,6 @@ constexpr double kMinAgreement = 0.25;     // of the figures; fewer, and the map
 constexpr int kMinAgreeing = 3;            // figures that must land on their like
 constexpr int kMinAgreeingPlain = 2;
 constexpr int kMinCentred = 2;  // centred decreases on an axis that make it worth believing
-
-struct Figure {
-    int x;
-    int y;
-    Alphabet::Letter letter;
-};
 
 // How a map carries the cells of its region: every pair (cell, image) is one of these. Rows without
 // figures are left out: that they are plain is no news.
@@ -30,99 +26,6 @@ struct Landing {
     double byChance = 0;  // figure on figure, if it mattered only how many of them each row holds
     double mixed() const { return figures - 2 * both; }
     double ground() const { return cells - figures + both; }
-};
-
-int wrapped(int value, int period) {
-    return ((value % period) + period) % period;
-}
-
-// Done twice it moves nothing: every pair is carried from both ends.
-bool isInvolution(const SymmetryRegion& region, bool mirror, int dx, int dy) {
-    const bool backUp = dy == 0 || (region.wrapsUp && 2 * dy == region.height);
-    const bool backAcross = mirror || dx == 0 || (region.wrapsAcross && 2 * dx == region.width);
-    return backUp && backAcross;
-}
-
-// Sums of figures over rectangles in constant time.
-class FigureSums {
- public:
-    FigureSums(const LetterGrid& grid, const SymmetryRegion& region)
-        : stride_(region.width + 1),
-          sums_(static_cast<std::size_t>(stride_) * static_cast<std::size_t>(region.height + 1),
-                0) {
-        for (int y = 0; y < region.height; ++y) {
-            for (int x = 0; x < region.width; ++x) {
-                const int here = grid.isFigure(region.right + x, region.bottom + y) ? 1 : 0;
-                sums_[slot(x + 1, y + 1)] = here + at(x, y + 1) + at(x + 1, y) - at(x, y);
-            }
-        }
-    }
-    // Columns x0..x1 and rows y0..y1, ends excluded.
-    int in(int x0, int x1, int y0, int y1) const {
-        return at(x1, y1) - at(x0, y1) - at(x1, y0) + at(x0, y0);
-    }
-
- private:
-    std::size_t slot(int x, int y) const {
-        return static_cast<std::size_t>(y) * static_cast<std::size_t>(stride_) +
-               static_cast<std::size_t>(x);
-    }
-    int at(int x, int y) const { return sums_[slot(x, y)]; }
-    int stride_;
-    std::vector<int> sums_;
-};
-
-// Counts, for every map of one kind, the figures that land on figures.
-class PairCounts {
- public:
-    PairCounts(const SymmetryRegion& region, const std::vector<Figure>& figures,
-               const Alphabet& alphabet, bool mirror)
-        : region_(region),
-          mirror_(mirror),
-          spanX_(region.wrapsAcross ? region.width : 2 * region.width),
-          both_(static_cast<std::size_t>(spanX_) * static_cast<std::size_t>(region.height), 0),
-          same_(both_.size(), 0) {
-        // Figures come by rows, so the second of a pair is never below the first: dy >= 0.
-        for (std::size_t i = 0; i < figures.size(); ++i) {
-            const Figure& a = figures[i];
-            const auto alike =
-                mirror ? alphabet.mirrors[static_cast<std::size_t>(a.letter)] : a.letter;
-            for (std::size_t j = i + 1; j < figures.size(); ++j) {
-                const Figure& b = figures[j];
-                const std::size_t at = slot(mirror ? a.x + b.x : b.x - a.x, b.y - a.y);
-                ++both_[at];
-                if (b.letter == alike) ++same_[at];
-            }
-        }
-    }
-    // Figures that map (dx, dy) carries onto figures, and onto their like. On a ring the second of
-    // a pair may be the one that is carried onto the first.
-    std::pair<int, int> at(int dx, int dy) const {
-        const std::size_t there = slot(dx, dy);
-        int both = both_[there];
-        int same = same_[there];
-        const bool backToo = dy > 0 ? region_.wrapsUp : region_.wrapsAcross && !mirror_;
-        if (backToo && !isInvolution(region_, mirror_, dx, dy)) {
-            const std::size_t back = slot(mirror_ ? dx : -dx, dy > 0 ? region_.height - dy : 0);
-            both += both_[back];
-            same += same_[back];
-        }
-        return {both, same};
-    }
-
- private:
-    std::size_t slot(int dx, int dy) const {
-        const int shifted = region_.wrapsAcross ? wrapped(dx, region_.width)
-                            : mirror_           ? dx
-                                                : dx + region_.width;
-        return static_cast<std::size_t>(dy) * static_cast<std::size_t>(spanX_) +
-               static_cast<std::size_t>(shifted);
-    }
-    SymmetryRegion region_;
-    bool mirror_;
-    int spanX_;
-    std::vector<int> both_;
-    std::vector<int> same_;
 };
 
 double gain(double observed, double expected) {
@@ -157,7 +60,7 @@ class MapSearch {
             }
         }
         std::vector<double> count(static_cast<std::size_t>(alphabet.size()), 0);
-        for (const Figure& figure : figures_) ++count[static_cast<std::size_t>(figure.letter)];
+        for (const FigureCell& figure : figures_) ++count[static_cast<std::size_t>(figure.letter)];
         const double all = std::max<double>(1, static_cast<double>(figures_.size()));
         for (const double c : count) likeByChance_ += c * c / (all * all);
         likeByChance_ = std::min(likeByChance_, 0.95);
@@ -206,7 +109,7 @@ class MapSearch {
         landing.both = both;
         landing.same = same;
         for (int y = 0; y < (region_.wrapsUp ? height : height - dy); ++y) {
-            const int there = wrapped(y + dy, height);
+            const int there = wrappedTo(y + dy, height);
             if (sums_.in(0, width, y, y + 1) == 0 || sums_.in(0, width, there, there + 1) == 0)
                 continue;
             const double here = sums_.in(x0, x1, y, y + 1);
@@ -241,7 +144,7 @@ class MapSearch {
         int onAxis = 0;
         for (int x = 0; x < region_.width; ++x) {
             const bool isOwnImage =
-                region_.wrapsAcross ? wrapped(2 * x - dx, region_.width) == 0 : 2 * x == dx;
+                region_.wrapsAcross ? wrappedTo(2 * x - dx, region_.width) == 0 : 2 * x == dx;
             if (isOwnImage) onAxis += centredInColumn_[static_cast<std::size_t>(x)];
         }
         return onAxis >= kMinCentred && 2 * onAxis >= centred_;
@@ -266,7 +169,7 @@ class MapSearch {
     const Alphabet& alphabet_;
     SymmetryRegion region_;
     FigureSums sums_;
-    std::vector<Figure> figures_;
+    std::vector<FigureCell> figures_;
     std::vector<int> centredInColumn_;
     int centred_ = 0;
     double likeByChance_ = 0;
@@ -281,8 +184,8 @@ GridPlace moved(const SymmetryMap& map, GridPlace place, int sign) {
     if (x < 0 || x >= region.width || y < 0 || y >= region.height) return {};
     x = map.mirror ? map.dx - x : x + sign * map.dx;
     y += sign * map.dy;
-    if (region.wrapsAcross) x = wrapped(x, region.width);
-    if (region.wrapsUp) y = wrapped(y, region.height);
+    if (region.wrapsAcross) x = wrappedTo(x, region.width);
+    if (region.wrapsUp) y = wrappedTo(y, region.height);
     if (x < 0 || x >= region.width || y < 0 || y >= region.height) return {};
     return {x + region.right, y + region.bottom};
 }

@@ -1,0 +1,143 @@
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "core/check/culprits.h"
+
+// What would mend rows that do not fit.
+namespace lacewright {
+namespace {
+
+constexpr double kUnexplained = 6.0;  // log odds against leaving the neighbour row in error
+constexpr double kNever = -std::numeric_limits<double>::infinity();
+
+}  // namespace
+
+// Every group that is out is mended by its likeliest set of changes; then each in turn by its
+// second and third.
+void CulpritSearch::addRedraws(int rowIndex, bool byWhatItMakes, std::vector<Repair>& repairs) {
+    const RowCase* rowCase = caseOf(rowIndex);
+    if (rowCase == nullptr) return;
+    // Both neighbours at once, or the one in question alone.
+    for (const bool both : {true, false}) {
+        std::vector<std::vector<LetterRepair>> choices;
+        bool differs = false;
+        bool possible = true;
+        for (const auto& [group, wanted] : rowCase->wanted()) {
+            GroupMove move = wanted;
+            if (!both) (byWhatItMakes ? move.takes : move.makes) = 0;
+            differs = differs || move != wanted;
+            if (move == GroupMove{}) continue;
+            const RowOdds* odds = rowCase->odds(group);
+            const bool reachable = odds != nullptr && std::abs(move.takes) <= odds->reach() &&
+                                   std::abs(move.makes) <= odds->reach();
+            choices.push_back(reachable ? odds->best(move.takes, move.makes, 4)
+                                        : std::vector<LetterRepair>{});
+            possible = possible && !choices.back().empty();
+        }
+        if (choices.empty() || !possible || (!both && !differs)) continue;
+        const auto combine = [&](std::size_t varied, std::size_t rank) {
+            Repair repair{{}, {}, both ? 0 : -kUnexplained};
+            for (std::size_t g = 0; g < choices.size(); ++g) {
+                const LetterRepair& chosen = choices[g][g == varied ? rank : 0];
+                for (const LetterChange& change : chosen.changes) {
+                    repair.cells.push_back(
+                        {rowIndex, change.column,
+                         alphabet_.stitches[static_cast<std::size_t>(change.letter)]});
+                }
+                repair.logOdds += chosen.logOdds;
+            }
+            repairs.push_back(std::move(repair));
+        };
+        combine(0, 0);
+        for (std::size_t g = 0; g < choices.size(); ++g) {
+            for (std::size_t rank = 1; rank < choices[g].size(); ++rank) combine(g, rank);
+        }
+    }
+}
+
+void CulpritSearch::addShifts(int rowIndex, std::vector<Repair>& repairs) {
+    const RowCase* rowCase = caseOf(rowIndex);
+    if (rowCase == nullptr) return;
+    for (const RowShift& shift : rowCase->shifts()) {
+        const bool known = std::any_of(repairs.begin(), repairs.end(), [&](const Repair& other) {
+            return other.shift && other.cells[0].row == rowIndex &&
+                   other.shift->after == shift.after;
+        });
+        if (!known)
+            repairs.push_back({{{rowIndex, shift.column, shift.stitch}}, shift, shift.logOdds});
+    }
+}
+
+// The likeliest changes of all rows of the run together: the chain once more, with the best way
+// instead of the sum over all.
+std::optional<Repair> CulpritSearch::jointRepair(int rowIndex) {
+    const std::vector<int> run = runAround(rowIndex);
+    Repair joint;
+    for (const int group : groups()) {
+        struct Way {
+            double logOdds = kNever;
+            std::vector<Repair::Cell> cells;
+        };
+        std::map<int, Way> ways{{0, {0, {}}}};
+        for (const int row : run) {
+            const RowCase* rowCase = caseOf(row);
+            const RowOdds* odds = rowCase == nullptr ? nullptr : rowCase->odds(group);
+            if (odds == nullptr) return std::nullopt;
+            std::map<int, Way> next;
+            for (const auto& [from, way] : ways) {
+                for (int to = -odds->reach(); to <= odds->reach(); ++to) {
+                    const int takes = from - excessIn(row, group);
+                    if (std::abs(takes) > odds->reach()) continue;
+                    Way longer = way;
+                    if (takes != 0 || to != 0) {
+                        const auto best = odds->best(takes, to, 1);
+                        if (best.empty()) continue;
+                        longer.logOdds += best[0].logOdds;
+                        for (const LetterChange& change : best[0].changes) {
+                            longer.cells.push_back(
+                                {row, change.column,
+                                 alphabet_.stitches[static_cast<std::size_t>(change.letter)]});
+                        }
+                    }
+                    if (longer.logOdds > next[to].logOdds) next[to] = std::move(longer);
+                }
+            }
+            ways = std::move(next);
+        }
+        const Way& way = ways[excessOut(run.back(), group)];
+        if (way.logOdds == kNever) return std::nullopt;
+        joint.cells.insert(joint.cells.end(), way.cells.begin(), way.cells.end());
+        joint.logOdds += way.logOdds;
+    }
+    if (joint.cells.empty()) return std::nullopt;
+    return joint;
+}
+
+std::vector<Repair> CulpritSearch::repairs(int rowIndex, bool closing) {
+    const Link* link = closing ? (links_.closing ? &*links_.closing : nullptr)
+                               : &links_.rows[static_cast<std::size_t>(rowIndex)];
+    if (link == nullptr || link->fits()) return {};
+    std::vector<Repair> repairs;
+    for (const auto& [row, byWhatItMakes] : rowsToBlame(rowIndex, closing)) {
+        const bool first = closing && !byWhatItMakes;
+        if (first) {
+            closingAt_ = row;
+            cases_.clear();
+        }
+        addRedraws(row, byWhatItMakes, repairs);
+        addShifts(row, repairs);
+        if (first) {
+            closingAt_.reset();
+            cases_.clear();
+        }
+    }
+    std::stable_sort(repairs.begin(), repairs.end(),
+                     [](const Repair& a, const Repair& b) { return a.logOdds > b.logOdds; });
+    if (!closing && runAround(rowIndex).size() > 1) {
+        if (auto joint = jointRepair(rowIndex)) repairs.push_back(std::move(*joint));
+    }
+    return repairs;
+}
+
+}  // namespace lacewright
