@@ -6,6 +6,7 @@
 #include "core/base/text.h"
 #include "core/file/chart_file.h"
 #include "core/words/compare.h"
+#include "core/words/difference_words.h"
 #include "core/words/reader.h"
 
 namespace lacewright::cli {
@@ -13,29 +14,6 @@ namespace {
 
 constexpr std::size_t kContext = 4;      // stitches shown on either side of a difference
 constexpr std::size_t kMostChanges = 6;  // spelled out for one row
-
-using Kind = AlignedStep::Kind;
-
-std::string columnOf(const ContrastedStitch& stitch) {
-    return stitch.column > 0 ? "column " + std::to_string(stitch.column) : "the end of the row";
-}
-
-std::string placeOf(const ContrastedStitch& stitch) {
-    return "line " + std::to_string(stitch.place.line) + ", character " +
-           std::to_string(stitch.place.column);
-}
-
-// "the chart has yo (column 4), the text k (line 6, character 12)"
-std::string sentence(const ContrastedStitch& stitch) {
-    if (stitch.kind == Kind::OnlyInChart)
-        return "the chart has " + stitch.charted + " (" + columnOf(stitch) +
-               "), which the text leaves out (" + placeOf(stitch) + ")";
-    if (stitch.kind == Kind::OnlyInText)
-        return "the text has " + stitch.written + " (" + placeOf(stitch) +
-               "), which the chart leaves out (" + columnOf(stitch) + ")";
-    return "the chart has " + stitch.charted + " (" + columnOf(stitch) + "), the text " +
-           stitch.written + " (" + placeOf(stitch) + ")";
-}
 
 // Chart and text one above the other, with the first difference between bars.
 void tellContext(std::ostream& out, const RowDifference& row) {
@@ -68,58 +46,15 @@ void tellChanges(std::ostream& out, const RowDifference& row) {
             out << "      and so on\n";
             return;
         }
-        if (stitch.kind == Kind::Replaced) {
-            out << "      in the text write " << stitch.charted << " for " << stitch.written << " ("
-                << placeOf(stitch) << "), or draw " << stitch.written << " in " << columnOf(stitch)
-                << "\n";
-        } else if (stitch.kind == Kind::OnlyInChart) {
-            out << "      in the text put in " << stitch.charted << " (before " << placeOf(stitch)
-                << "), or take " << columnOf(stitch) << " out of the chart\n";
-        } else {
-            out << "      in the text leave out " << stitch.written << " (" << placeOf(stitch)
-                << "), or draw it before " << columnOf(stitch) << "\n";
-        }
+        out << "      " << changeSentence(stitch) << "\n";
     }
 }
 
 void tell(std::ostream& out, const RowDifference& row, const std::string& word) {
-    out << word << " " << row.number;
-    if (!row.sizes.empty()) out << " (" << listing(row.sizes) << ")";
-    if (row.times > 0)
-        out << " (repeats worked "
-            << (row.times == 1 ? "once" : std::to_string(row.times) + " times") << ")";
-    out << ": ";
-    switch (row.contrast) {
-        case RowContrast::NotInText:
-            out << "the text does not have this row\n";
-            return;
-        case RowContrast::NotInChart:
-            out << "the chart does not have this row\n";
-            return;
-        case RowContrast::Side:
-            out << "chart and text work it from different sides\n";
-            return;
-        case RowContrast::NotCountable:
-            out << "the text cannot use up exactly the stitches that the chart uses here";
-            break;
-        case RowContrast::Stitches:
-            break;
-    }
-    const std::size_t at = row.firstDifference();
-    if (at == row.stitches.size()) {
-        out << "\n";
-        return;
-    }
-    if (row.contrast == RowContrast::NotCountable) out << "; ";
-    out << "stitch " << at + 1 << ": " << sentence(row.stitches[at]) << "\n";
+    out << differenceSentence(row, word) << "\n";
+    if (!areAligned(row)) return;
     tellContext(out, row);
     tellChanges(out, row);
-}
-
-std::string provenFor(const Chart& chart, const std::string& size) {
-    if (!size.empty()) return "size " + size;
-    if (!chart.sizes.empty()) return "every size";
-    return chart.repeats.empty() ? "every row" : "any number of repeats";
 }
 
 }  // namespace

@@ -91,14 +91,6 @@ Result<std::vector<WantedWidth>> widthsFrom(const std::string& text) {
     return widths;
 }
 
-// Measured around the body, so that it can have ease.
-bool isGirth(const BodyMeasurement& measurement) {
-    for (const char* id : {"bust", "waist", "hips", "upper-arm"}) {
-        if (measurement.id == id) return true;
-    }
-    return false;
-}
-
 // "women:bust": the middle of each measurement.
 Result<std::vector<WantedWidth>> widthsOfTable(const std::string& text) {
     const auto parts = split(text, ':');

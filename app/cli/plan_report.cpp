@@ -3,43 +3,17 @@
 #include <cmath>
 
 #include "core/base/text.h"
+#include "core/plan/trade_offs.h"
 
 namespace lacewright::cli {
 namespace {
 
-std::string signedText(double cm) {
-    return (cm >= 0.05 ? "+" : "") + lengthText(cm);
-}
-
-std::string columnsText(const EdgeChoice& choice) {
-    return "columns " + std::to_string(choice.reach.start) + " to " +
-           std::to_string(choice.reach.end) + ", " + counted(choice.stitches, "stitch", "stitches");
-}
-
-std::string centringText(const EdgeChoice& choice) {
-    if (choice.mirrored) return "mirrored";
-    if (choice.offCentre == 0) return "centred";
-    return "off centre by " + counted(choice.offCentre, "column", "columns");
-}
-
 void tellSize(std::ostream& out, const PlannedSize& size) {
     const EdgeChoice& chosen = size.chosen;
     out << "Size " << size.wanted.name << ": wanted " << lengthText(size.wanted.cm) << ", reached "
-        << lengthText(chosen.cm) << ", difference " << signedText(chosen.differenceCm);
-    if (!chosen.fits) out << "; its rows do not fit one another";
-    if (chosen.parted > 0) out << "; its edges part " << counted(chosen.parted, "pair", "pairs");
-    out << "; " << centringText(chosen) << ".\n";
-    if (size.nearer) {
-        out << "    nearer, but with "
-            << (size.nearer->fits ? counted(size.nearer->parted, "pair", "pairs") + " parted"
-                                  : std::string("rows that do not fit"))
-            << ": " << columnsText(*size.nearer) << ", difference "
-            << signedText(size.nearer->differenceCm) << "\n";
-    }
-    if (size.centred) {
-        out << "    better centred: " << columnsText(*size.centred) << ", difference "
-            << signedText(size.centred->differenceCm) << "\n";
-    }
+        << lengthText(chosen.cm) << ", difference " << differenceText(chosen.differenceCm) << "; "
+        << choiceWords(chosen) << ".\n";
+    for (const std::string& given : tradeOffs(size)) out << "    " << given << "\n";
 }
 
 // Hundredths of a millimetre are more than any needle can tell.
@@ -77,7 +51,7 @@ void tellPlan(std::ostream& out, const PlanReport& report) {
         out << "Length: " << counted(report.length->rows, "row", "rows") << ", the row repeat "
             << counted(report.length->repeats, "time", "times") << ": "
             << lengthText(report.length->cm) << ", difference "
-            << signedText(report.length->differenceCm) << ".\n";
+            << differenceText(report.length->differenceCm) << ".\n";
     }
     for (const std::string& sentence : report.lost) out << sentence << "\n";
 }

@@ -36,6 +36,18 @@ QLabel* quietLabel(QWidget* parent) {
     return label;
 }
 
+// The row is told by the title of the group.
+QString withoutRow(const Chart& chart, const Finding& finding) {
+    QString text = QString::fromStdString(finding.message);
+    const QString row = (chart.worked == Worked::InTheRound ? QStringLiteral("Round %1: ")
+                                                            : QStringLiteral("Row %1: "))
+                            .arg(finding.row);
+    if (finding.row == 0 || !text.startsWith(row)) return text;
+    text.remove(0, row.size());
+    text[0] = text[0].toUpper();
+    return text;
+}
+
 QString groupTitle(const Chart& chart, int number) {
     if (number == 0) return ChecksPanel::tr("The chart as a whole");
     if (const auto row = chart.indexOfRowNumber(number)) return rowTitle(chart, *row);
@@ -182,7 +194,7 @@ void ChecksPanel::fill() {
             group->setFlags(Qt::ItemIsEnabled);
             groupRow = finding.row;
         }
-        addFinding(*group, finding);
+        addFinding(*group, finding, withoutRow(document_.chart(), finding));
         QTreeWidgetItem* item = group->child(group->childCount() - 1);
         item->setData(0, kFindingRole, QVariantList{static_cast<int>(i)});
         for (int j = 0; j < item->childCount(); ++j) {
@@ -206,9 +218,10 @@ void ChecksPanel::showMends(const Finding* finding) {
     mends_->show(advised.mends);
 }
 
-void ChecksPanel::addFinding(QTreeWidgetItem& parent, const Finding& finding) {
+void ChecksPanel::addFinding(QTreeWidgetItem& parent, const Finding& finding,
+                             const QString& sentence) {
     auto* item = new QTreeWidgetItem(&parent);
-    QString text = QString::fromStdString(finding.message);
+    QString text = sentence;
     if (!finding.sizes.empty()) {
         text = tr("%1 (%2)").arg(text, QString::fromStdString(listing(finding.sizes)));
     }
@@ -216,7 +229,12 @@ void ChecksPanel::addFinding(QTreeWidgetItem& parent, const Finding& finding) {
     item->setIcon(0, severityIcon(finding.severity, palette()));
     item->setData(0, Qt::AccessibleTextRole, severityWord(finding.severity) + ": " + text);
     item->setToolTip(0, severityWord(finding.severity));
-    for (const Finding& folded : finding.folded) addFinding(*item, folded);
+    for (const Finding& folded : finding.folded) {
+        const bool sameRow = folded.row == finding.row;
+        addFinding(*item, folded,
+                   sameRow ? withoutRow(document_.chart(), folded)
+                           : QString::fromStdString(folded.message));
+    }
 }
 
 const Finding* ChecksPanel::findingOf(const QTreeWidgetItem* item) const {

@@ -41,7 +41,7 @@ class ChecksPanel : public QWidget {
     void showVerdict();
     void offerSizes();
     void fill();
-    void addFinding(QTreeWidgetItem& parent, const Finding& finding);
+    void addFinding(QTreeWidgetItem& parent, const Finding& finding, const QString& sentence);
     bool isWanted(const Finding& finding) const;
     void chosen();
     // Works out what would mend the finding, which is too slow to do for every one.

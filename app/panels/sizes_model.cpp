@@ -13,13 +13,6 @@ namespace lacewright::app {
 
 namespace {
 
-// "12", or "B" when a point stands at the column.
-QString placeText(const Chart& chart, int column) {
-    const Point* point = chart.pointAt(column);
-    return point ? QStringLiteral("%1 (%2)").arg(QString::fromStdString(point->name)).arg(column)
-                 : QString::number(column);
-}
-
 // A column by its number or by the name of a point; nothing when it is neither.
 std::optional<int> placeFrom(const Chart& chart, const QString& text) {
     bool number = false;

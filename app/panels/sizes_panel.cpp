@@ -86,6 +86,7 @@ void SizesPanel::buildButtons(const Commands& commands) {
     place(commands.add, tr("Add…"), "sizeAdd");
     place(commands.change, tr("Change…"), "sizeChange");
     place(commands.remove, tr("Remove"), "sizeRemove");
+    place(commands.plan, tr("Plan…"), "sizePlan");
     line->addStretch(1);
     line->addWidget(up_);
     line->addWidget(down_);

@@ -22,6 +22,7 @@ class SizesPanel : public QWidget {
         QAction& add;
         QAction& change;
         QAction& remove;
+        QAction& plan;
     };
     SizesPanel(Document& document, ViewState& view, const Commands& commands,
                QWidget* parent = nullptr);

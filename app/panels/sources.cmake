@@ -20,6 +20,11 @@ target_sources(app_lib PRIVATE
     panels/stitches_panel.h
     panels/verdict.cpp
     panels/wording.cpp
+    panels/worked_row_layout.cpp
+    panels/worked_row_panel.cpp
+    panels/worked_row_panel.h
+    panels/worked_row_strip.cpp
+    panels/worked_row_strip.h
     panels/wrapped_button.cpp
     panels/wrapped_button.h
     panels/wrapped_delegate.cpp

@@ -41,6 +41,12 @@ QString rowLabel(const Chart& chart, int row) {
     return QStringLiteral("%1 %2").arg(chart.rowNumber(row)).arg(arrow);
 }
 
+QString placeText(const Chart& chart, int column) {
+    const Point* point = chart.pointAt(column);
+    return point ? QStringLiteral("%1 (%2)").arg(QString::fromStdString(point->name)).arg(column)
+                 : QString::number(column);
+}
+
 QString formText(const AffineForm& form, const Chart& chart) {
     return QString::fromStdString(form.text([&chart](Variable repeat) {
         const auto index = static_cast<std::size_t>(repeat);

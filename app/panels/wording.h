@@ -14,6 +14,9 @@ QString rowTitle(const Chart& chart, int row);
 // "7 ←": the number with the direction it is worked in. Requires as above.
 QString rowLabel(const Chart& chart, int row);
 
+// "B (12)", or "12" where no point stands at the column.
+QString placeText(const Chart& chart, int column);
+
 // "6A + 2": a count by the names of the chart's repeats.
 QString formText(const AffineForm& form, const Chart& chart);
 

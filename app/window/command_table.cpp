@@ -31,6 +31,7 @@ constexpr Command kCommands[] = {
     {SelectColumns, "selectColumns", "Select whole c&olumns", "Heighten the selection to whole columns", "Ctrl+Alt+C", "", Menu::Edit, false, false},
     {ChartProperties, "chartProperties", "Chart properties…", "Name, notes, gauge, cast-on and how the chart is worked", "Ctrl+I", "", Menu::Edit, false, true},
     {DefineStitch, "defineStitch", "&Define a stitch…", "Add a stitch of your own to this chart", "", "", Menu::Edit, false, false},
+    {ChartFromRows, "chartFromRows", "Chart from wr&itten rows…", "Draw written rows from the clipboard, a file or the keyboard as a new chart", "Ctrl+Shift+V", "", Menu::Edit, false, true},
 
     {InsertRowsAbove, "insertRowsAbove", "Insert rows &above", "Put in as many plain rows as are selected, above them", "Alt+Up", "", Menu::Rows, false, false},
     {InsertRowsBelow, "insertRowsBelow", "Insert rows &below", "Put in as many plain rows as are selected, below them", "Alt+Down", "", Menu::Rows, false, false},
@@ -48,10 +49,12 @@ constexpr Command kCommands[] = {
     {AddSize, "addSize", "&Add size…", "Add a size that works the selected columns", "Ctrl+Shift+A", "size", Menu::Repeats, false, true},
     {ChangeSize, "changeSize", "C&hange size…", "Change the size that is looked at", "", "", Menu::Repeats, false, false},
     {RemoveSize, "removeSize", "Remo&ve size", "Remove the size that is looked at", "", "", Menu::Repeats, false, false},
+    {PlanSizes, "planSizes", "&Plan sizes…", "Find columns and repeats for every size from gauge and measurements", "Ctrl+Shift+P", "", Menu::Repeats, false, false},
 
     {NextFinding, "nextFinding", "&Next finding", "Go to the next thing the check found", "F4", "next", Menu::Check, false, false},
     {PreviousFinding, "previousFinding", "&Previous finding", "Go to the previous thing the check found", "Shift+F4", "previous", Menu::Check, false, false},
     {TryFirstMend, "tryFirstMend", "Do the first &mend", "Do the first mend that is offered for the chosen finding", "Ctrl+F4", "", Menu::Check, false, false},
+    {CompareRows, "compareRows", "&Compare with written rows…", "Prove that a text and this chart are the same knitting, or see where they part", "Ctrl+K", "", Menu::Check, false, true},
 
     {DrawTool, "drawTool", "&Draw", "Draw with the chosen stitch where the pointer goes", "Ctrl+D", "draw", Menu::View, true, false},
     {SelectTool, "selectTool", "&Select", "Select cells with the pointer", "Ctrl+Shift+D", "select", Menu::View, true, false},
@@ -60,6 +63,7 @@ constexpr Command kCommands[] = {
     {ZoomUsual, "zoomUsual", "&Usual size", "Cells at their usual size", "Ctrl+0", "", Menu::View, false, false},
     {ZoomToFit, "zoomToFit", "Fit in &window", "As large as the whole chart can be seen", "Ctrl+9", "", Menu::View, false, false},
     {ShowCompanions, "showCompanions", "Show &companions", "Join every yarn over to the decrease that balances it", "Ctrl+L", "companions", Menu::View, true, true},
+    {WorkRowOut, "workRowOut", "Work the row ou&t", "Every stitch of the cursor's row as the size looked at works it", "Ctrl+U", "", Menu::View, false, false},
     {GoToChart, "goToChart", "Go to the c&hart", "Put the keyboard on the chart", "Ctrl+G", "", Menu::View, false, true},
     {FindStitch, "findStitch", "&Find a stitch", "Put the keyboard on the search of the stitches", "Ctrl+F", "", Menu::View, false, false},
     {AppearanceSystem, "appearanceSystem", "Colours of the s&ystem", "Light or dark as the system has it", "", "", Menu::View, true, true},

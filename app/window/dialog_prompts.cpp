@@ -8,8 +8,10 @@
 #include <QRegularExpression>
 
 #include "app/window/new_chart_dialog.h"
+#include "app/window/plan_dialog.h"
 #include "app/window/properties_dialog.h"
 #include "app/window/repeat_dialogs.h"
+#include "app/window/rows_dialog.h"
 #include "app/window/size_dialog.h"
 #include "app/window/stitch_dialog.h"
 
@@ -35,9 +37,8 @@ std::optional<Value> asked(Dialog& dialog, Value (Dialog::*answer)() const) {
 
 }  // namespace
 
-QString DialogPrompts::fileToOpen(QWidget* over, const QString& folder) {
-    return QFileDialog::getOpenFileName(over, say("Open chart"), folder,
-                                        say("Charts (*.lacewright);;All files (*)"));
+QString DialogPrompts::fileToOpen(QWidget* over, const QString& folder, const QString& filter) {
+    return QFileDialog::getOpenFileName(over, say("Open"), folder, filter);
 }
 
 QString DialogPrompts::fileToSave(QWidget* over, const QString& suggestion, const QString& filter) {
@@ -88,6 +89,11 @@ std::optional<Chart> DialogPrompts::newChart(QWidget* over) {
     return asked(dialog, &NewChartDialog::chart);
 }
 
+std::optional<Chart> DialogPrompts::chartFromRows(QWidget* over, const QString& text) {
+    RowsDialog dialog(*this, text, over);
+    return asked(dialog, &RowsDialog::chart);
+}
+
 std::optional<ChartProperties> DialogPrompts::chartProperties(QWidget* over,
                                                               const ChartProperties& now) {
     PropertiesDialog dialog(now, over);
@@ -114,6 +120,11 @@ std::optional<RowRepeat> DialogPrompts::rowRepeat(QWidget* over, const Chart& ch
 std::optional<Size> DialogPrompts::size(QWidget* over, const Chart& chart, const Size& now) {
     SizeDialog dialog(chart, now, over);
     return asked(dialog, &SizeDialog::size);
+}
+
+std::optional<Plan> DialogPrompts::plan(QWidget* over, const Chart& chart) {
+    PlanDialog dialog(chart, over);
+    return asked(dialog, &PlanDialog::plan);
 }
 
 std::optional<Stitch> DialogPrompts::stitch(QWidget* over, const Chart& chart) {

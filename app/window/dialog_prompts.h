@@ -7,7 +7,7 @@ namespace lacewright::app {
 // Asks with dialogs. The only place that opens a modal window.
 class DialogPrompts : public UserPrompts {
  public:
-    QString fileToOpen(QWidget* over, const QString& folder) override;
+    QString fileToOpen(QWidget* over, const QString& folder, const QString& filter) override;
     QString fileToSave(QWidget* over, const QString& suggestion, const QString& filter) override;
     Unsaved unsavedChanges(QWidget* over, const QString& name) override;
     bool confirm(QWidget* over, const Question& question) override;
@@ -15,6 +15,7 @@ class DialogPrompts : public UserPrompts {
     bool choosePrinter(QWidget* over, QPrinter& printer) override;
 
     std::optional<Chart> newChart(QWidget* over) override;
+    std::optional<Chart> chartFromRows(QWidget* over, const QString& text) override;
     std::optional<ChartProperties> chartProperties(QWidget* over,
                                                    const ChartProperties& now) override;
     std::optional<RepeatPlan> repeat(QWidget* over, const Chart& chart,
@@ -23,6 +24,7 @@ class DialogPrompts : public UserPrompts {
     std::optional<RowRepeat> rowRepeat(QWidget* over, const Chart& chart,
                                        const RowRepeat& now) override;
     std::optional<Size> size(QWidget* over, const Chart& chart, const Size& now) override;
+    std::optional<Plan> plan(QWidget* over, const Chart& chart) override;
     std::optional<Stitch> stitch(QWidget* over, const Chart& chart) override;
 };
 

@@ -11,6 +11,7 @@
 #include "app/window/action_set.h"
 #include "app/window/starters.h"
 #include "app/window/user_prompts.h"
+#include "app/window/written_source.h"
 #include "core/file/chart_file.h"
 
 namespace lacewright::app {
@@ -32,8 +33,13 @@ FileController::FileController(Document& document, ActionSet& actions, UserPromp
     actions.on(CommandId::NewChart, [this] { newChart(); });
     actions.on(CommandId::OpenChart, [this] {
         const QString path =
-            prompts_.fileToOpen(&window_, QFileInfo(document_.path()).absolutePath());
+            prompts_.fileToOpen(&window_, QFileInfo(document_.path()).absolutePath(),
+                                tr("Charts (*.lacewright);;All files (*)"));
         if (!path.isEmpty()) open(path);
+    });
+    actions.on(CommandId::ChartFromRows, [this] {
+        if (auto chart = prompts_.chartFromRows(&window_, rowsOnClipboard()))
+            place(*std::move(chart), {});
     });
     actions.on(CommandId::Save, [this] { save(); });
     actions.on(CommandId::SaveAs, [this] { saveAs(); });

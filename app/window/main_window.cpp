@@ -20,7 +20,9 @@
 #include "app/panels/counts_panel.h"
 #include "app/panels/sizes_panel.h"
 #include "app/panels/stitches_panel.h"
+#include "app/panels/worked_row_panel.h"
 #include "app/panels/written_panel.h"
+#include "app/window/compare_window.h"
 #include "app/window/edit_controller.h"
 #include "app/window/export_controller.h"
 #include "app/window/file_controller.h"
@@ -47,7 +49,7 @@ constexpr int kStitchesWidth = 264;  // docks of a window without a remembered l
 constexpr int kChecksWidth = 330;
 constexpr int kChartPage = 0;  // places in the stack
 constexpr int kStartPage = 1;
-constexpr int kLayoutVersion = 2;  // raise when docks are added or renamed
+constexpr int kLayoutVersion = 3;  // raise when docks are added or renamed
 const QString kGeometryKey = QStringLiteral("window/geometry");
 const QString kLayoutKey = QStringLiteral("window/layout");
 
@@ -136,7 +138,7 @@ void MainWindow::buildDocks() {
     checks_ = new ChecksPanel(document_, view_, this);
     auto* sizes = new SizesPanel(document_, view_,
                                  {actions_[CommandId::AddSize], actions_[CommandId::ChangeSize],
-                                  actions_[CommandId::RemoveSize]},
+                                  actions_[CommandId::RemoveSize], actions_[CommandId::PlanSizes]},
                                  this);
     auto* counts = new CountsPanel(document_, view_, this);
     addDock(Qt::LeftDockWidgetArea, stitches_, "stitchesDock", tr("Stitches"));
@@ -148,6 +150,8 @@ void MainWindow::buildDocks() {
     tabifyDockWidget(last,
                      addDock(Qt::RightDockWidgetArea, written, "writtenDock", tr("Written rows")));
     below->raise();
+    workedRow_ = new WorkedRowPanel(document_, view_, this);
+    addDock(Qt::BottomDockWidgetArea, workedRow_, "workedRowDock", tr("Row worked out"))->hide();
 }
 
 void MainWindow::buildControllers(UserPrompts& prompts) {
@@ -163,6 +167,16 @@ void MainWindow::buildControllers(UserPrompts& prompts) {
     connect(chart_, &ChartView::hoverLeft, status_, [this] { status_->point({}); });
     connect(status_, &StatusLine::verdictClicked, this, [this] { raisePanel(checks_); });
     actions_.on(CommandId::ShowStart, [this] { showStartPage(!showsStartPage()); });
+    auto* compare = new CompareWindow(document_, view_, prompts, this);
+    actions_.on(CommandId::CompareRows, [compare] {
+        compare->show();
+        compare->raise();
+        compare->activateWindow();
+    });
+    actions_.on(CommandId::WorkRowOut, [this] {
+        if (workedRow_->isVisible()) return dockOf(*workedRow_)->hide();
+        raisePanel(workedRow_);
+    });
     actions_.on(CommandId::Quit, [this] { Q_EMIT quitWanted(); });
     connect(&document_, &Document::replaced, this, [this] {
         showStartPage(false);

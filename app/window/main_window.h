@@ -23,6 +23,7 @@ class StartPage;
 class StatusLine;
 class StitchesPanel;
 class UserPrompts;
+class WorkedRowPanel;
 
 // One chart and everything around it. Builds the parts and joins them; what a command does is known
 // by the controllers.
@@ -84,6 +85,7 @@ class MainWindow : public QMainWindow {
     QMenu* panelsMenu_ = nullptr;
     StitchesPanel* stitches_ = nullptr;
     ChecksPanel* checks_ = nullptr;
+    WorkedRowPanel* workedRow_ = nullptr;
     StatusLine* status_ = nullptr;
     FileController* files_ = nullptr;
     QByteArray chartLayout_;  // docks as they were before the start page hid them

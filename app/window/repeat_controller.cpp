@@ -172,6 +172,10 @@ void RepeatController::connectSizes() {
         document_.apply(tr("Remove size %1").arg(name),
                         removeSize(document_.chart(), name.toStdString()));
     });
+    actions_.on(CommandId::PlanSizes, [this] {
+        const auto plan = prompts_.plan(&window_, document_.chart());
+        if (plan) document_.apply(tr("Plan sizes"), usePlan(document_.chart(), *plan));
+    });
 }
 
 void RepeatController::addSize() {

@@ -3,7 +3,10 @@ target_sources(app_lib PRIVATE
     window/action_set.cpp
     window/appearance.cpp
     window/command_table.cpp
+    window/compare_window.cpp
+    window/compare_window.h
     window/dialog_prompts.cpp
+    window/difference_page.cpp
     window/edit_controller.cpp
     window/edit_controller.h
     window/export_controller.cpp
@@ -20,12 +23,22 @@ target_sources(app_lib PRIVATE
     window/menus.cpp
     window/new_chart_dialog.cpp
     window/new_chart_dialog.h
+    window/length_field.cpp
+    window/length_field.h
+    window/plan_dialog.cpp
+    window/plan_dialog.h
+    window/plan_fields.cpp
+    window/plan_fields.h
+    window/plan_model.cpp
+    window/plan_model.h
     window/properties_dialog.cpp
     window/properties_dialog.h
     window/repeat_controller.cpp
     window/repeat_controller.h
     window/repeat_dialogs.cpp
     window/repeat_dialogs.h
+    window/rows_dialog.cpp
+    window/rows_dialog.h
     window/run_window.cpp
     window/size_chooser.cpp
     window/size_chooser.h
@@ -46,4 +59,6 @@ target_sources(app_lib PRIVATE
     window/window_set.h
     window/working_fields.cpp
     window/working_fields.h
+    window/written_source.cpp
+    window/written_source.h
 )

@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "core/chart/edits.h"
+#include "core/plan/planner.h"
 
 class QPrinter;
 class QWidget;
@@ -32,8 +33,9 @@ class UserPrompts {
 
     virtual ~UserPrompts() = default;
 
-    virtual QString fileToOpen(QWidget* over, const QString& folder) = 0;
-    // `filter` as of QFileDialog. The answer has an ending.
+    // `filter` as of QFileDialog.
+    virtual QString fileToOpen(QWidget* over, const QString& folder, const QString& filter) = 0;
+    // The answer has an ending.
     virtual QString fileToSave(QWidget* over, const QString& suggestion, const QString& filter) = 0;
     virtual Unsaved unsavedChanges(QWidget* over, const QString& name) = 0;
     virtual bool confirm(QWidget* over, const Question& question) = 0;
@@ -43,6 +45,8 @@ class UserPrompts {
     virtual bool choosePrinter(QWidget* over, QPrinter& printer) = 0;
 
     virtual std::optional<Chart> newChart(QWidget* over) = 0;
+    // A chart drawn from written rows, to begin with those of `text`.
+    virtual std::optional<Chart> chartFromRows(QWidget* over, const QString& text) = 0;
     virtual std::optional<ChartProperties> chartProperties(QWidget* over,
                                                            const ChartProperties& now) = 0;
     virtual std::optional<RepeatPlan> repeat(QWidget* over, const Chart& chart,
@@ -52,6 +56,7 @@ class UserPrompts {
     virtual std::optional<RowRepeat> rowRepeat(QWidget* over, const Chart& chart,
                                                const RowRepeat& now) = 0;
     virtual std::optional<Size> size(QWidget* over, const Chart& chart, const Size& now) = 0;
+    virtual std::optional<Plan> plan(QWidget* over, const Chart& chart) = 0;
     virtual std::optional<Stitch> stitch(QWidget* over, const Chart& chart) = 0;
 };
 

@@ -22,6 +22,12 @@ struct BodyMeasurement {
     std::vector<BodySpan> cm;      // by size, as printed, not converted
 };
 
+// Measured around the body, so that it can have ease.
+inline bool isGirth(const BodyMeasurement& measurement) {
+    return measurement.id == "bust" || measurement.id == "waist" || measurement.id == "hips" ||
+           measurement.id == "upper-arm";
+}
+
 struct BodySizeTable {
     std::string id;  // "women"
     std::string title;

@@ -4,4 +4,5 @@ target_sources(core PRIVATE
     plan/pick_up.cpp
     plan/planner.cpp
     plan/size_summary.cpp
-    plan/spread.cpp)
+    plan/spread.cpp
+    plan/trade_offs.cpp)

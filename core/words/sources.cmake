@@ -1,3 +1,4 @@
+target_sources(core PRIVATE words/difference_words.cpp)
 target_sources(core PRIVATE
     words/compare.cpp words/row_alignment.cpp words/edit_distance.cpp words/figure.cpp words/grouping.cpp words/lexer.cpp words/merge_phrases.cpp
     words/pattern_heading.cpp words/read_message.cpp

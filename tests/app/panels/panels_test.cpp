@@ -156,6 +156,23 @@ TEST_F(PanelTest, ListsTheSlipAndGoesThere) {
     EXPECT_EQ(find<QLabel>("verdict").text(), "This cannot be knitted as drawn.");
 }
 
+TEST_F(PanelTest, TellsTheRowOfFindingsOnceInTheTitleOfTheirGroup) {
+    open("leaf-scarf-with-a-slip");
+    auto& tree = find<QTreeWidget>("findings");
+    int told = 0;
+    for (int i = 0; i < tree.topLevelItemCount(); ++i) {
+        const QTreeWidgetItem& group = *tree.topLevelItem(i);
+        for (int j = 0; j < group.childCount(); ++j) {
+            const QString text = group.child(j)->text(0);
+            EXPECT_FALSE(text.startsWith("Row ")) << text.toStdString();
+            EXPECT_TRUE(text[0].isUpper()) << text.toStdString();
+            ++told;
+        }
+    }
+    EXPECT_GT(told, 0);
+    EXPECT_TRUE(QString::fromStdString(document().report().findings[0].message).startsWith("Row "));
+}
+
 TEST_F(PanelTest, MendsTheSlipWithOneClick) {
     open("leaf-scarf-with-a-slip");
     QTest::keyClick(&chartView(), Qt::Key_F4);

@@ -25,9 +25,13 @@ class ScriptedPrompts : public UserPrompts {
     std::function<std::optional<Jog>(Jog)> jogs;
     std::function<std::optional<RowRepeat>(RowRepeat)> rowRepeats;
     std::function<std::optional<Size>(Size)> sizes;
+    std::function<std::optional<Chart>(QString)> rowsRead;
+    std::function<std::optional<Plan>(const Chart&)> plans;
     std::function<std::optional<Stitch>()> stitches;
 
-    QString fileToOpen(QWidget*, const QString&) override { return next(filesToOpen, "open"); }
+    QString fileToOpen(QWidget*, const QString&, const QString&) override {
+        return next(filesToOpen, "open");
+    }
     QString fileToSave(QWidget*, const QString&, const QString&) override {
         return next(filesToSave, "save");
     }
@@ -39,6 +43,9 @@ class ScriptedPrompts : public UserPrompts {
         return false;
     }
     std::optional<Chart> newChart(QWidget*) override { return next(newCharts, "new chart"); }
+    std::optional<Chart> chartFromRows(QWidget*, const QString& text) override {
+        return answer(rowsRead, "rows", text);
+    }
     std::optional<ChartProperties> chartProperties(QWidget*, const ChartProperties& now) override {
         return answer(properties, "properties", now);
     }
@@ -53,6 +60,10 @@ class ScriptedPrompts : public UserPrompts {
     }
     std::optional<Size> size(QWidget*, const Chart&, const Size& now) override {
         return answer(sizes, "size", now);
+    }
+    std::optional<Plan> plan(QWidget*, const Chart& chart) override {
+        if (!plans) unexpected("plan");
+        return plans ? plans(chart) : std::nullopt;
     }
     std::optional<Stitch> stitch(QWidget*, const Chart&) override {
         if (!stitches) unexpected("stitch");
@@ -73,7 +84,8 @@ class ScriptedPrompts : public UserPrompts {
         return first;
     }
     template <class Answer, class T>
-    static std::optional<T> answer(const Answer& script, const char* what, const T& now) {
+    static auto answer(const Answer& script, const char* what, const T& now)
+        -> decltype(script(now)) {
         if (!script) unexpected(what);
         return script ? script(now) : std::nullopt;
     }
