@@ -46,6 +46,8 @@ class ChartView : public QAbstractScrollArea {
     void toolChanged(lacewright::app::ChartView::Tool tool);
     void cellHovered(lacewright::app::Cell cell);
     void hoverLeft();
+    // A point at the foot was double-clicked.
+    void pointChosen(const QString& name);
     // A menu is wanted for the selection.
     void menuRequested(QPoint globalPosition);
 
@@ -87,6 +89,8 @@ class ChartView : public QAbstractScrollArea {
     Hit hitUnder(QPoint device) const;
     std::unique_ptr<Gesture> gestureFor(const QMouseEvent& event);
     std::unique_ptr<Gesture> dragFor(const Hit& hit, Qt::KeyboardModifiers modifiers);
+    std::unique_ptr<Gesture> sizeMarkDrag(const Hit& hit);
+    QString tipFor(QPoint point) const;
     void moveGesture(const PointerPlace& place);
     void endGesture(bool keep);
     void pickStitch(Cell cell);

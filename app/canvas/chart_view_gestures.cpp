@@ -3,6 +3,7 @@
 
 #include "app/canvas/chart_view.h"
 #include "app/canvas/gestures.h"
+#include "core/check/clean_edges.h"
 
 namespace lacewright::app {
 namespace {
@@ -34,22 +35,39 @@ std::unique_ptr<Gesture> ChartView::dragFor(const Hit& hit, Qt::KeyboardModifier
                 });
         }
         case Hit::Kind::SizeMark:
-            return std::make_unique<EditGesture>(
-                document_,
-                hit.edge == Edge::Start ? tr("Move start of size") : tr("Move end of size"),
-                [name = chart.sizes[index].name, edge = hit.edge](const Chart& before,
-                                                                  const PointerPlace& place) {
-                    return moveSizeMark(before, name, edge, place.line);
-                });
+            return sizeMarkDrag(hit);
         case Hit::Kind::Point:
             return std::make_unique<EditGesture>(
                 document_, tr("Move point"),
-                [name = chart.points[index].name](const Chart& before, const PointerPlace& place) {
-                    return movePoint(before, name, place.cell.column);
+                [point = chart.points[index], clean = cleanLines(chart)](
+                    const Chart& before, const PointerPlace& place) -> Result<Chart> {
+                    const int column = place.cell.column;
+                    if (column == point.column) return before;
+                    const bool free = place.modifiers.testFlag(Qt::ControlModifier);
+                    return movePoint(before, point.name,
+                                     free ? column : cleanColumn(before, point, clean, column));
                 });
         default:
             return nullptr;
     }
+}
+
+// Goes to lines where nothing is parted; with Ctrl to any line.
+std::unique_ptr<Gesture> ChartView::sizeMarkDrag(const Hit& hit) {
+    const Chart& chart = document_.chart();
+    const Size& size = chart.sizes[static_cast<std::size_t>(hit.index)];
+    const std::optional<int> onRow = hit.onGrid ? std::optional<int>(hit.cell.row) : std::nullopt;
+    const Reach reach = onRow ? size.on(*onRow) : size.reach;
+    const int from = hit.edge == Edge::Start ? reach.start - 1 : reach.end;
+    return std::make_unique<EditGesture>(
+        document_, hit.edge == Edge::Start ? tr("Move start of size") : tr("Move end of size"),
+        [name = size.name, edge = hit.edge, onRow, from, clean = cleanLines(chart)](
+            const Chart& before, const PointerPlace& place) -> Result<Chart> {
+            if (place.line == from) return before;
+            const bool free = place.modifiers.testFlag(Qt::ControlModifier);
+            return moveSizeMark(before, name, edge,
+                                free ? place.line : nearestClean(clean, place.line), onRow);
+        });
 }
 
 std::unique_ptr<Gesture> ChartView::gestureFor(const QMouseEvent& event) {

@@ -95,10 +95,15 @@ void ChartView::mouseReleaseEvent(QMouseEvent* event) {
 
 void ChartView::mouseDoubleClickEvent(QMouseEvent* event) {
     const Hit hit = hitUnder(toDevice(event->position()));
-    if (hit.kind != Hit::Kind::Lane && hit.kind != Hit::Kind::SizeMark) {
-        return mousePressEvent(event);
+    const auto index = static_cast<std::size_t>(hit.index);
+    if (hit.kind == Hit::Kind::Point) {
+        Q_EMIT pointChosen(QString::fromStdString(document_.chart().points[index].name));
+        return;
     }
-    const Size& size = document_.chart().sizes[static_cast<std::size_t>(hit.index)];
+    const bool atFoot =
+        hit.kind == Hit::Kind::Lane || (hit.kind == Hit::Kind::SizeMark && !hit.onGrid);
+    if (!atFoot) return mousePressEvent(event);
+    const Size& size = document_.chart().sizes[index];
     const QString name = QString::fromStdString(size.name);
     view_.chooseSize(view_.size() == name ? QString() : name);
 }
@@ -137,13 +142,29 @@ void ChartView::contextMenuEvent(QContextMenuEvent* event) {
     Q_EMIT menuRequested(at);
 }
 
+QString ChartView::tipFor(QPoint point) const {
+    const std::optional<Cell> cell = cellAt(point);
+    if (cell) return describeCell(shownChart(), document_.report(), *cell);
+    switch (hitUnder(toDevice(point)).kind) {
+        case Hit::Kind::SizeMark:
+            return tr(
+                "Drag to where no stitches that belong together are parted; hold Ctrl for "
+                "any column");
+        case Hit::Kind::Point:
+            return tr("Drag to move it with the sizes that use it, double-click to rename it");
+        case Hit::Kind::Lane:
+            return tr("Double-click to look at this size");
+        default:
+            return {};
+    }
+}
+
 bool ChartView::viewportEvent(QEvent* event) {
     if (event->type() == QEvent::ToolTip) {
         const auto* help = static_cast<QHelpEvent*>(event);
         const std::optional<Cell> cell = cellAt(help->pos());
-        const QString text =
-            cell ? describeCell(shownChart(), document_.report(), *cell) : QString();
-        QToolTip::showText(help->globalPos(), text, viewport(), cell ? cellRect(*cell) : QRect());
+        QToolTip::showText(help->globalPos(), tipFor(help->pos()), viewport(),
+                           cell ? cellRect(*cell) : QRect());
         return true;
     }
     if (event->type() == QEvent::Leave) hover(std::nullopt);

@@ -42,16 +42,38 @@ Result<Chart> moveRepeatEdge(const Chart& chart, const std::string& name, BoxSid
     return changeRepeat(chart, name, std::move(repeat));
 }
 
-Result<Chart> moveSizeMark(const Chart& chart, const std::string& name, Edge edge, int line) {
+Result<Chart> moveSizeMark(const Chart& chart, const std::string& name, Edge edge, int line,
+                           std::optional<int> onRow) {
     const Size* found = chart.findSize(name);
     if (found == nullptr) return unknown(name);
     Size size = *found;
-    if (edge == Edge::Start) {
-        size.reach.start = line + 1;
-    } else {
-        size.reach.end = line;
+    Reach* reach = &size.reach;
+    for (ReachChange& change : size.changes) {
+        if (onRow && *onRow >= change.firstRow && *onRow <= change.lastRow) reach = &change.reach;
     }
+    (edge == Edge::Start ? reach->start : reach->end) = edge == Edge::Start ? line + 1 : line;
     return changeSize(chart, name, std::move(size));
+}
+
+int cleanColumn(const Chart& chart, const Point& point, const std::vector<bool>& clean,
+                int column) {
+    bool starts = false;
+    bool ends = false;
+    for (const Size& size : chart.sizes) {
+        starts = starts || size.reach.start == point.column;
+        ends = ends || size.reach.end == point.column;
+    }
+    const auto fits = [&](int tried) {
+        const auto line = static_cast<std::size_t>(tried);
+        return tried >= 1 && tried <= chart.width && (!starts || clean[line - 1]) &&
+               (!ends || clean[line]);
+    };
+    for (int step = 0; step < chart.width; ++step) {
+        for (const int tried : {column - step, column + step}) {
+            if (fits(tried)) return tried;
+        }
+    }
+    return column;
 }
 
 Result<Chart> movePoint(const Chart& chart, const std::string& name, int column) {

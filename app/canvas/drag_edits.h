@@ -3,6 +3,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "core/chart/edits.h"
 
@@ -17,9 +18,14 @@ enum class BoxSide : std::uint8_t { Right, Left, Top, Bottom };
 // `onlyRow`: the edge jogs there and stays elsewhere.
 Result<Chart> moveRepeatEdge(const Chart& chart, const std::string& repeat, BoxSide side, int line,
                              std::optional<int> onlyRow = std::nullopt);
-// A size begins or ends at that line.
-Result<Chart> moveSizeMark(const Chart& chart, const std::string& size, Edge edge, int line);
+// A size begins or ends at that line: on all rows without a reach of their own, or, for a row that
+// has one, on the rows that share it.
+Result<Chart> moveSizeMark(const Chart& chart, const std::string& size, Edge edge, int line,
+                           std::optional<int> onRow = std::nullopt);
 // A point and every size that begins or ends at it.
 Result<Chart> movePoint(const Chart& chart, const std::string& point, int column);
+// The column nearest to `column` at which the sizes of the point part nothing; `clean` is of
+// cleanLines. `column` itself when there is none.
+int cleanColumn(const Chart& chart, const Point& point, const std::vector<bool>& clean, int column);
 
 }  // namespace lacewright::app

@@ -33,10 +33,26 @@ std::optional<BoxSide> sideNear(const ViewScene& scene, const Repeat& repeat, QP
     return std::nullopt;
 }
 
-Hit inGrid(const ViewScene& scene, QPoint point, bool repeatEdges, Hit hit) {
+std::optional<Edge> edgeNear(const ViewScene& scene, QPoint sheet, int row) {
+    if (scene.chosen == nullptr) return std::nullopt;
+    const Reach reach = scene.chosen->on(row);
+    const int near = std::min(scene.px(kEdgeReach), scene.geometry.cell() / 3);
+    if (isNear(sheet.x(), scene.geometry.rightOf(reach.start), near)) return Edge::Start;
+    if (isNear(sheet.x(), scene.geometry.leftOf(reach.end), near)) return Edge::End;
+    return std::nullopt;
+}
+
+Hit inGrid(const ViewScene& scene, QPoint point, bool edges, Hit hit) {
     const QPoint sheet = point - scene.origin();
+    if (const auto edge = edges ? edgeNear(scene, sheet, hit.cell.row) : std::nullopt) {
+        hit.kind = Hit::Kind::SizeMark;
+        hit.index = static_cast<int>(scene.chosen - scene.chart.sizes.data());
+        hit.edge = *edge;
+        hit.onGrid = true;
+        return hit;
+    }
     const std::vector<Repeat>& repeats = scene.chart.repeats;
-    for (std::size_t i = 0; repeatEdges && i < repeats.size(); ++i) {
+    for (std::size_t i = 0; edges && i < repeats.size(); ++i) {
         if (const auto side = sideNear(scene, repeats[i], sheet, hit.cell.row)) {
             hit.kind = Hit::Kind::RepeatEdge;
             hit.index = static_cast<int>(i);
@@ -72,11 +88,11 @@ Hit onLane(const ViewScene& scene, QPoint point, int lane, Hit hit) {
 
 }  // namespace
 
-Hit hitAt(const ViewScene& scene, QPoint point, bool repeatEdges) {
+Hit hitAt(const ViewScene& scene, QPoint point, bool edgesOnGrid) {
     const FootLayout foot = footLayout(scene);
     Hit hit;
     hit.cell = scene.geometry.nearestCell(point - scene.origin());
-    if (scene.layout.grid.contains(point)) return inGrid(scene, point, repeatEdges, hit);
+    if (scene.layout.grid.contains(point)) return inGrid(scene, point, edgesOnGrid, hit);
     if (scene.layout.left.contains(point) || scene.layout.right.contains(point)) {
         hit.kind = Hit::Kind::RowNumber;
     } else if (foot.numbers.contains(point)) {

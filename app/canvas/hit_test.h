@@ -11,7 +11,7 @@ struct Hit {
         Nothing,
         Cell,
         RepeatEdge,   // index, side
-        SizeMark,     // index, edge
+        SizeMark,     // index, edge, onGrid
         Point,        // index
         Lane,         // index: a size's lane beside its marks
         RowNumber,    // cell.row
@@ -21,12 +21,13 @@ struct Hit {
     int index = -1;  // in Chart::repeats, sizes or points
     BoxSide side = BoxSide::Right;
     Edge edge = Edge::Start;
-    Cell cell;  // under the pointer, or nearest to it
+    bool onGrid = false;  // over the cells, on the row of `cell`; else at the foot
+    Cell cell;            // under the pointer, or nearest to it
     bool operator==(const Hit&) const = default;
 };
 
-// `point` in device pixels of the view; edges of repeats are found only when asked for, as they lie
-// over cells.
-Hit hitAt(const ViewScene& scene, QPoint point, bool repeatEdges);
+// `point` in device pixels of the view; the edges of the chosen size and of repeats are found on
+// the grid only when asked for, as they lie over cells.
+Hit hitAt(const ViewScene& scene, QPoint point, bool edgesOnGrid);
 
 }  // namespace lacewright::app

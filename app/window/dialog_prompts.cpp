@@ -9,6 +9,7 @@
 
 #include "app/window/new_chart_dialog.h"
 #include "app/window/plan_dialog.h"
+#include "app/window/point_dialog.h"
 #include "app/window/properties_dialog.h"
 #include "app/window/repeat_dialogs.h"
 #include "app/window/rows_dialog.h"
@@ -120,6 +121,12 @@ std::optional<RowRepeat> DialogPrompts::rowRepeat(QWidget* over, const Chart& ch
 std::optional<Size> DialogPrompts::size(QWidget* over, const Chart& chart, const Size& now) {
     SizeDialog dialog(chart, now, over);
     return asked(dialog, &SizeDialog::size);
+}
+
+std::optional<QString> DialogPrompts::pointName(QWidget* over, const Chart& chart,
+                                                const QString& point) {
+    PointDialog dialog(chart, point, over);
+    return asked(dialog, &PointDialog::name);
 }
 
 std::optional<Plan> DialogPrompts::plan(QWidget* over, const Chart& chart) {

@@ -23,6 +23,7 @@
 #include "app/panels/worked_row_panel.h"
 #include "app/panels/written_panel.h"
 #include "app/window/compare_window.h"
+#include "app/window/edge_controller.h"
 #include "app/window/edit_controller.h"
 #include "app/window/export_controller.h"
 #include "app/window/file_controller.h"
@@ -159,6 +160,8 @@ void MainWindow::buildControllers(UserPrompts& prompts) {
     new EditController(document_, view_, actions_, prompts, *this);
     new ExportController(document_, view_, actions_, prompts, *this);
     new RepeatController(document_, view_, actions_, prompts, *this);
+    auto* edges = new EdgeController(document_, view_, actions_, prompts, *this);
+    connect(chart_, &ChartView::pointChosen, edges, &EdgeController::renamePoint);
     new HelpController(actions_, *this);
     auto* views = new ViewController(view_, {*chart_, *stitches_, *checks_}, actions_, this);
     connect(files_, &FileController::elsewhere, this, &MainWindow::elsewhere);

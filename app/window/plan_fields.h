@@ -35,7 +35,7 @@ class PlanFields : public QWidget {
     // The finished width of the chart for a body of that width: with the ease, and divided when
     // the chart is a part of the whole.
     double finishedCm(double bodyCm) const;
-    int pieces() const;  // of this width that go round the body
+    int pieces() const;       // of this width that go round the body
     double lengthCm() const;  // 0: no length is planned
     // Without sizes. The gauge is 0 where it is not known.
     PlanRequest request() const;

@@ -7,6 +7,8 @@ target_sources(app_lib PRIVATE
     window/compare_window.h
     window/dialog_prompts.cpp
     window/difference_page.cpp
+    window/edge_controller.cpp
+    window/edge_controller.h
     window/edit_controller.cpp
     window/edit_controller.h
     window/export_controller.cpp
@@ -31,6 +33,8 @@ target_sources(app_lib PRIVATE
     window/plan_fields.h
     window/plan_model.cpp
     window/plan_model.h
+    window/point_dialog.cpp
+    window/point_dialog.h
     window/properties_dialog.cpp
     window/properties_dialog.h
     window/repeat_controller.cpp

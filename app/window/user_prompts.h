@@ -56,6 +56,9 @@ class UserPrompts {
     virtual std::optional<RowRepeat> rowRepeat(QWidget* over, const Chart& chart,
                                                const RowRepeat& now) = 0;
     virtual std::optional<Size> size(QWidget* over, const Chart& chart, const Size& now) = 0;
+    // Another name for the point.
+    virtual std::optional<QString> pointName(QWidget* over, const Chart& chart,
+                                             const QString& point) = 0;
     virtual std::optional<Plan> plan(QWidget* over, const Chart& chart) = 0;
     virtual std::optional<Stitch> stitch(QWidget* over, const Chart& chart) = 0;
 };

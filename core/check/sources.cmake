@@ -4,6 +4,7 @@ target_sources(core PRIVATE
     check/assembly.cpp
     check/beliefs.cpp
     check/check.cpp
+    check/clean_edges.cpp
     check/companions.cpp
     check/culprit_repairs.cpp
     check/culprits.cpp

@@ -1,7 +1,7 @@
 #include "core/plan/trade_offs.h"
 
-#include "core/base/text.h"
 #include "core/base/length.h"
+#include "core/base/text.h"
 
 namespace lacewright {
 namespace {

@@ -133,6 +133,76 @@ TEST_F(ChartViewTest, DragsTheMarksOfASizeWithAPreview) {
     EXPECT_EQ(document_.undoStack().count(), 1);
 }
 
+// Pairs stand in columns 4 and 5, 8 and 9: lines 4 and 8 part them.
+Chart pairedChart() {
+    Chart chart = blankChart(12, 4);
+    const auto put = [&chart](int column, const char* stitch) {
+        chart = *drawStitch(chart, 1, column, *chart.stitches->find(stitch));
+    };
+    put(4, "yo");
+    put(5, "k2tog");
+    put(8, "ssk");
+    put(9, "yo");
+    Size size;
+    size.name = "M";
+    size.reach = {2, 11};
+    return *addSize(chart, size);
+}
+
+TEST_F(ChartViewTest, SnapsTheMarksOfASizeToWhereNothingIsParted) {
+    show(pairedChart());
+    const QPoint mark = markOf(0, Edge::Start);
+    dragPoint(mark, mark - QPoint(3 * 20, 0));
+    EXPECT_EQ(document_.chart().sizes[0].reach.start, 4) << "line 4 would part, 3 is the nearest";
+    const QPoint now = markOf(0, Edge::Start);
+    QTest::mousePress(chartView_.viewport(), Qt::LeftButton, {}, now);
+    moveTo(now - QPoint(20, 0), Qt::ControlModifier);
+    release(now - QPoint(20, 0));
+    EXPECT_EQ(document_.chart().sizes[0].reach.start, 5) << "with Ctrl any column";
+    const int steps = document_.undoStack().count();
+    const QPoint unclean = markOf(0, Edge::Start);
+    QTest::mouseClick(chartView_.viewport(), Qt::LeftButton, {}, unclean);
+    EXPECT_EQ(document_.undoStack().count(), steps) << "a click alone moves nothing";
+}
+
+TEST_F(ChartViewTest, DragsTheEdgesOfTheChosenSizeOnTheGrid) {
+    show(pairedChart());
+    chartView_.setTool(ChartView::Tool::Select);
+    const QRect cell = chartView_.cellRect({2, 11});
+    const QPoint edge(cell.left(), cell.center().y());
+    dragPoint(edge, edge + QPoint(3 * 20, 0));
+    EXPECT_EQ(document_.chart().sizes[0].reach.end, 11) << "no size is chosen";
+    view_.chooseSize("M");
+    dragPoint(edge, edge + QPoint(3 * 20, 0));
+    EXPECT_EQ(document_.chart().sizes[0].reach, (Reach{2, 7}));
+    EXPECT_EQ(document_.undoStack().count(), 1);
+}
+
+TEST_F(ChartViewTest, DragsTheEdgeOfARowsOwnReachOnTheGrid) {
+    Chart chart = pairedChart();
+    Size size = chart.sizes[0];
+    size.changes = {{2, 3, {1, 12}, {}}};
+    show(*changeSize(chart, "M", size));
+    chartView_.setTool(ChartView::Tool::Select);
+    view_.chooseSize("M");
+    const QRect cell = chartView_.cellRect({3, 12});
+    const QPoint edge(cell.left(), cell.center().y());
+    dragPoint(edge, edge + QPoint(2 * 20, 0));
+    EXPECT_EQ(document_.chart().sizes[0].reach, (Reach{2, 11}));
+    EXPECT_EQ(document_.chart().sizes[0].changes[0].reach, (Reach{1, 10}));
+}
+
+TEST_F(ChartViewTest, TellsWhichPointIsDoubleClicked) {
+    show(pairedChart());
+    const ViewScene scene = chartView_.scene();
+    QSignalSpy chosen(&chartView_, &ChartView::pointChosen);
+    const QPoint point(chartView_.cellRect({0, 2}).center().x(),
+                       footLayout(scene).points.center().y());
+    QTest::mouseDClick(chartView_.viewport(), Qt::LeftButton, {}, point);
+    ASSERT_EQ(chosen.count(), 1);
+    EXPECT_EQ(chosen[0][0].toString(), QStringLiteral("A"));
+}
+
 TEST_F(ChartViewTest, GivesUpADragWithEscape) {
     Chart chart = blankChart(20, 6);
     lacewright::test::withSize(chart, "Small", 3, 15, 1);

@@ -135,6 +135,18 @@ TEST_F(DragEdits, MoveTheMarksOfASize) {
     EXPECT_FALSE(moveSizeMark(chart, "M", Edge::Start, 13));
 }
 
+TEST(CleanColumn, IsWhereNoSizeOfThePointIsCutBadly) {
+    Chart chart = blankChart(6, 1);
+    lacewright::test::withSize(chart, "S", 2, 6, 1);
+    lacewright::test::withSize(chart, "M", 1, 2, 1);
+    const Point point{"P", 2, {}};
+    // Starting at column c needs line c - 1, ending there line c.
+    const std::vector<bool> clean = {true, false, true, true, false, true, true};
+    EXPECT_EQ(cleanColumn(chart, point, clean, 4), 3);
+    EXPECT_EQ(cleanColumn(chart, point, clean, 5), 6);
+    EXPECT_EQ(cleanColumn(chart, Point{"Q", 4, {}}, clean, 4), 4) << "no size uses it";
+}
+
 TEST_F(DragEdits, MoveAPointWithTheSizesThatUseIt) {
     const Point* start = chart.pointAt(2);
     ASSERT_NE(start, nullptr);

@@ -26,6 +26,7 @@ class ScriptedPrompts : public UserPrompts {
     std::function<std::optional<RowRepeat>(RowRepeat)> rowRepeats;
     std::function<std::optional<Size>(Size)> sizes;
     std::function<std::optional<Chart>(QString)> rowsRead;
+    std::function<std::optional<QString>(QString)> pointNames;
     std::function<std::optional<Plan>(const Chart&)> plans;
     std::function<std::optional<Stitch>()> stitches;
 
@@ -60,6 +61,9 @@ class ScriptedPrompts : public UserPrompts {
     }
     std::optional<Size> size(QWidget*, const Chart&, const Size& now) override {
         return answer(sizes, "size", now);
+    }
+    std::optional<QString> pointName(QWidget*, const Chart&, const QString& point) override {
+        return answer(pointNames, "point", point);
     }
     std::optional<Plan> plan(QWidget*, const Chart& chart) override {
         if (!plans) unexpected("plan");

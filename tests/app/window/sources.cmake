@@ -2,6 +2,7 @@ target_sources(app_tests PRIVATE
     app/window/command_table_test.cpp
     app/window/compare_window_test.cpp
     app/window/dialogs_test.cpp
+    app/window/edge_controller_test.cpp
     app/window/edit_controller_test.cpp
     app/window/file_controller_test.cpp
     app/window/main_window_test.cpp

@@ -7,6 +7,7 @@ target_sources(core_tests PRIVATE
     core/check/size_family_test.cpp
     core/check/size_knitter_test.cpp
     core/check/solver_test.cpp
+    core/check/clean_edges_test.cpp
     core/check/companions_test.cpp
     core/check/edge_mends_test.cpp
     core/check/hard_charts_test.cpp

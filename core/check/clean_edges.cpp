@@ -1,0 +1,40 @@
+#include "core/check/clean_edges.h"
+
+#include <algorithm>
+
+#include "core/check/parting.h"
+
+namespace lacewright {
+
+std::vector<bool> cleanLines(const Chart& chart) {
+    std::vector<bool> clean(static_cast<std::size_t>(chart.width) + 1, true);
+    for (int row = 0; row < chart.height(); ++row) {
+        PairsAcross pairs(chart, row);
+        for (int line = 1; line < chart.width; ++line) {
+            const auto at = static_cast<std::size_t>(line);
+            if (clean[at]) clean[at] = pairs.partedAt(line).empty();
+        }
+    }
+    return clean;
+}
+
+int nearestClean(const std::vector<bool>& clean, int line) {
+    const int last = static_cast<int>(clean.size()) - 1;
+    line = std::clamp(line, 0, last);
+    for (int step = 0; step <= last; ++step) {
+        for (const int tried : {line - step, line + step}) {
+            if (tried >= 0 && tried <= last && clean[static_cast<std::size_t>(tried)]) return tried;
+        }
+    }
+    return line;
+}
+
+int nextClean(const std::vector<bool>& clean, int line, int direction) {
+    const int last = static_cast<int>(clean.size()) - 1;
+    for (int tried = line + direction; tried >= 0 && tried <= last; tried += direction) {
+        if (clean[static_cast<std::size_t>(tried)]) return tried;
+    }
+    return line;
+}
+
+}  // namespace lacewright
