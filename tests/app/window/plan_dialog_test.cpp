@@ -6,6 +6,7 @@
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTableView>
+#include <set>
 
 #include "app/window/plan_fields.h"
 #include "app/window/starters.h"
@@ -165,7 +166,7 @@ TEST_F(PlanDialogTest, TellsInPlaceWhenNothingFits) {
     }
     chart = plainChart();
     chart.gauge = {20, 28, {}};
-    chart = *drawStitch(chart, 1, 4, *chart.stitches->find("k2tog"));
+    chart = *fillCells(chart, {1, 1, 1, 8}, *chart.stitches->find("k2tog"));
     open(chart);
     EXPECT_FALSE(usable());
     EXPECT_TRUE(problem().contains("fit"));
