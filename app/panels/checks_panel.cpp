@@ -36,15 +36,19 @@ QLabel* quietLabel(QWidget* parent) {
     return label;
 }
 
-// The row is told by the title of the group.
+// The row is told by the title of the group: "Row 5 takes 9 .." becomes "Takes 9 ..".
 QString withoutRow(const Chart& chart, const Finding& finding) {
     QString text = QString::fromStdString(finding.message);
-    const QString row = (chart.worked == Worked::InTheRound ? QStringLiteral("Round %1: ")
-                                                            : QStringLiteral("Row %1: "))
-                            .arg(finding.row);
-    if (finding.row == 0 || !text.startsWith(row)) return text;
-    text.remove(0, row.size());
-    text[0] = text[0].toUpper();
+    const QString row =
+        (chart.worked == Worked::InTheRound ? QStringLiteral("Round %1") : QStringLiteral("Row %1"))
+            .arg(finding.row);
+    for (const char* end : {": ", ", ", " "}) {
+        const QString prefix = row + QLatin1String(end);
+        if (!text.startsWith(prefix)) continue;
+        text.remove(0, prefix.size());
+        if (!text.isEmpty()) text[0] = text[0].toUpper();
+        break;
+    }
     return text;
 }
 

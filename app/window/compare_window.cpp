@@ -68,7 +68,6 @@ CompareWindow::CompareWindow(Document& document, ViewState& view, UserPrompts& p
     connect(&document, &Document::changed, this, &CompareWindow::chartChanged);
     connect(&document, &Document::replaced, this, &CompareWindow::chartChanged);
     connect(page_, &QTextBrowser::anchorClicked, this, &CompareWindow::follow);
-    source_->setFocus();
 }
 
 QWidget* CompareWindow::builtChartSide() {
@@ -130,6 +129,7 @@ QWidget* CompareWindow::builtOutcome() {
 
 void CompareWindow::showEvent(QShowEvent* event) {
     QDialog::showEvent(event);
+    source_->setFocus();
     if (source_->isEmpty()) source_->setText(rowsOnClipboard());
     compareNow();
 }

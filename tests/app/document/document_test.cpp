@@ -19,14 +19,14 @@ Chart withYarnOver(const Chart& chart, int row, int column) {
     return changed;
 }
 
-TEST(Document, TellsWhichRowsAnEditChanged) {
+TEST(Document, TellsWhichCellsAnEditChanged) {
     Document document;
     ChartChange seen;
     QObject::connect(&document, &Document::changed, &document,
                      [&seen](const ChartChange& change) { seen = change; });
     EXPECT_TRUE(document.apply("Draw yarn over", withYarnOver(document.chart(), 3, 2)));
     EXPECT_FALSE(seen.frame);
-    EXPECT_EQ(seen.rows, std::vector<int>{3});
+    EXPECT_EQ(seen.cells, (std::vector<CellArea>{{3, 3, 2, 2}}));
 }
 
 TEST(Document, TellsThatTheFrameChanged) {

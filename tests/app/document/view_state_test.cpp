@@ -45,7 +45,10 @@ TEST(ViewState, TellsOnlyRealMoves) {
 TEST(ViewState, ForgetsASizeThatIsNoMore) {
     Document document;
     Chart chart = blankChart(10, 2);
-    chart.sizes.push_back({"Small", {1, 10}, {}, {}, std::nullopt, {}, {}});
+    Size small;
+    small.name = "Small";
+    small.reach = {1, 10};
+    chart.sizes.push_back(small);
     document.replaceWith(chart, {});
     ViewState view(document);
     view.chooseSize("Small");

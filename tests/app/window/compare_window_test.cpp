@@ -48,7 +48,7 @@ TEST_F(CompareTest, AsksForATextFirst) {
     EXPECT_TRUE(verdict().startsWith("Paste or open"));
     EXPECT_FALSE(page().isVisible());
     EXPECT_TRUE(find<QPlainTextEdit>("chartRows").toPlainText().contains("Row 1 (RS):"));
-    EXPECT_EQ(QApplication::focusWidget(), &editor());
+    EXPECT_TRUE(QTest::qWaitFor([this] { return QApplication::focusWidget() == &editor(); }, 3000));
 }
 
 TEST_F(CompareTest, ProvesTheRowsOfTheChartTheSameForEverySize) {

@@ -173,7 +173,7 @@ TEST_F(PlanDialogTest, TellsInPlaceWhenNothingFits) {
 }
 
 TEST_F(PlanDialogTest, PlansTheLengthInWholeRepeats) {
-    open(starter("millpond-tee"));
+    open(starter("leaf-scarf"));
     EXPECT_TRUE(in<QTableView>("planTable").isColumnHidden(PlanModel::kRows));
     type("length", "40");
     ASSERT_TRUE(QTest::qWaitFor(
@@ -184,10 +184,10 @@ TEST_F(PlanDialogTest, PlansTheLengthInWholeRepeats) {
 }
 
 TEST_F(PlanDialogTest, StartsFromTheSizesOfTheChart) {
-    open(starter("millpond-tee"));
-    ASSERT_EQ(cell(0, PlanModel::kName), "XS");
+    open(starter("leaf-scarf"));
+    ASSERT_EQ(cell(0, PlanModel::kName), "Narrow");
     EXPECT_EQ(cell(0, PlanModel::kWanted), cell(0, PlanModel::kWidth));
-    EXPECT_EQ(cell(0, PlanModel::kStitches), "76");
+    EXPECT_EQ(cell(0, PlanModel::kStitches), "35");
 }
 
 TEST_F(PlanDialogTest, NamesEveryFieldForTheKeyboardAndForScreenReaders) {
@@ -207,7 +207,7 @@ TEST_F(PlanDialogTest, NamesEveryFieldForTheKeyboardAndForScreenReaders) {
 }
 
 TEST_F(WindowTest, WritesAPlanIntoTheChartInOneStep) {
-    window_->showChart(starter("millpond-tee"), {});
+    window_->showChart(starter("leaf-scarf"), {});
     const Chart before = chart();
     prompts_.plans = [](const Chart& now) -> std::optional<Plan> {
         PlanRequest request;
