@@ -61,6 +61,7 @@ class Account {
             tellRow(i, before);
             before = &proof_.rows[i].after;
         }
+        for (std::size_t i = 0; i < proof_.again.size(); ++i) tellAgain(i);
         tellClosing();
     }
 
@@ -131,6 +132,21 @@ class Account {
                         words(row.after) + "."));
     }
 
+    void tellAgain(std::size_t index) {
+        const auto& stated = proof_.again[index].stated;
+        if (!stated) return;
+        const RowsAgain& again = pattern_.again[index];
+        const std::string rows = again.first == again.last
+                                     ? label(again.first)
+                                     : label(again.first) + " to " + std::to_string(again.last);
+        const std::string worked = rows + ", worked again " +
+                                   counted(proof_.again[index].times, "time", "times") +
+                                   ", leave " + words(stated->counted);
+        add(finding("stated-count", Severity::Warning, again.last,
+                    worked + ", not the " + stitchCount(stated->stated) +
+                        (again.until ? " they are to be worked to." : " that are said.")));
+    }
+
     void tellClosing() {
         const auto& closes = pattern_.repeatFrom ? proof_.closesFrom : proof_.closes;
         if (!proof_.knittable || closes.value_or(true)) return;
@@ -166,7 +182,10 @@ WrittenReport reportOnRows(const ReadRows& read, const std::vector<std::size_t>&
         closes = closes && own ? std::optional(*closes && *own) : std::nullopt;
         if (size != sizes.front()) continue;
         for (const WrittenRowProof& row : proof.rows) {
-            report.rows.push_back({row.number, row.counted.forms});
+            // What a row leaves open the needle settles, where the row fits.
+            const bool fits = row.verdict == RowVerdict::Fits;
+            report.rows.push_back(
+                {row.number, fits ? RowForms{row.before, row.after} : row.counted.forms});
         }
         result.names = std::move(proof);
     }

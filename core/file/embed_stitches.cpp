@@ -1,17 +1,14 @@
-// Build tool: reads resources/stitches.json and writes it out as C++, so that the program carries
-// its stitches and a slip in the file stops the build.
-// usage: embed_stitches stitches.json out.cpp
+// Build tool: resources/stitches.json as C++.
 
-#include <fstream>
-#include <iostream>
 #include <map>
-#include <nlohmann/json.hpp>
 #include <set>
 #include <sstream>
-#include <stdexcept>
+
+#include "core/file/embed.h"
 
 namespace {
 
+using lacewright::embed::quoted;
 using nlohmann::json;
 
 const std::map<std::string, std::string> kKinds = {
@@ -21,10 +18,6 @@ const std::map<std::string, std::string> kKinds = {
     {"cast on", "CastOn"},    {"no stitch", "NoStitch"}};
 const std::map<std::string, std::string> kLeans = {
     {"none", "None"}, {"right", "Right"}, {"left", "Left"}, {"centred", "Centred"}};
-
-std::string quoted(const json& text) {
-    return "R\"~(" + text.get<std::string>() + ")~\"";
-}
 
 // The C++ name of a word of the catalogue.
 std::string nameOf(const json& word, const std::map<std::string, std::string>& names) {
@@ -61,19 +54,8 @@ std::string stitch(const json& s) {
     return out.str();
 }
 
-}  // namespace
-
-int main(int argc, char** argv) try {
-    if (argc != 3) {
-        std::cerr << "usage: embed_stitches stitches.json out.cpp\n";
-        return 2;
-    }
-    std::ifstream in(argv[1]);
-    if (!in) throw std::runtime_error("cannot be read");
-    const json catalogue = json::parse(in);
-    std::ofstream out(argv[2]);
-    out << "#include \"core/stitch/catalogue.h\"\n\nnamespace lacewright {\n\n"
-           "const StitchCataloguePtr& builtInStitches() {\n"
+void write(const json& catalogue, std::ostream& out) {
+    out << "const StitchCataloguePtr& builtInStitches() {\n"
            "    static const StitchCataloguePtr catalogue =\n"
            "        std::make_shared<StitchCatalogue>(std::vector<Stitch>{\n";
     std::set<std::string> ids;
@@ -87,9 +69,11 @@ int main(int argc, char** argv) try {
             throw std::runtime_error("stitch " + s.at("id").dump() + ": " + error.what());
         }
     }
-    out << "        });\n    return catalogue;\n}\n\n}  // namespace lacewright\n";
-    return out.flush() ? 0 : 2;
-} catch (const std::exception& error) {
-    std::cerr << argv[1] << ": " << error.what() << "\n";
-    return 2;
+    out << "        });\n    return catalogue;\n}\n";
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    return lacewright::embed::run(argc, argv, "core/stitch/catalogue.h", write);
 }

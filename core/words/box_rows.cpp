@@ -13,10 +13,6 @@ constexpr std::int64_t kStepCost = 10'000;  // of a box that begins one loop bes
 constexpr std::int64_t kMoveCost = 20;      // of one stitch away from a box that the text marks
 constexpr std::int64_t kPlainMoveCost = 1;
 
-bool sameStitch(const RowStitch& a, const RowStitch& b) {
-    return a.id == b.id && a.takes == b.takes && a.makes == b.makes && a.presents == b.presents;
-}
-
 // Loops before the box when it begins `shift` stitches further to the left.
 struct Start {
     int shift = 0;
@@ -66,6 +62,10 @@ void move(BoxRow& row, int shift) {
 }
 
 }  // namespace
+
+bool sameStitch(const RowStitch& a, const RowStitch& b) {
+    return a.id == b.id && a.takes == b.takes && a.makes == b.makes && a.presents == b.presents;
+}
 
 void lineUpBoxes(std::vector<BoxRow>& rows) {
     std::vector<std::vector<Start>> starts;

@@ -15,6 +15,9 @@ struct BoxRow {
     bool starred = false;  // the text marks the box itself: "*..; rep from *"
 };
 
+// The same work, wherever it stands in the text.
+bool sameStitch(const RowStitch& a, const RowStitch& b);
+
 // Moves the cuts of each row so that the box begins above the box of the row below wherever the
 // row's stitches allow it. A box may begin one stitch further on when the stitch it leaves stands
 // again behind its last copy; the knitting stays the same for every n. Chosen for all rows together

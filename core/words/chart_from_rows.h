@@ -25,8 +25,10 @@ struct ChartFromRows {
 // repeat above the row below. A fixed cast-on has a box too when the rows are starred. Rows that
 // depend on n in several places are drawn in full for a small n, without a box.
 //
-// Several sizes make one chart when they differ in how often the box is worked, and are refused
-// when they differ otherwise; `size`, counted from 0, draws that one alone.
+// Several sizes make one chart: that of the size with the widest edges. Every other size works the
+// box as often as it does and begins and ends at columns of its own, proven row by row against the
+// text; sizes that are not worked so within the widest are refused. `size`, counted from 0, draws
+// that one alone.
 // A row that does not fit is drawn as written, as often as the loops there are allow.
 // Refuses a text without rows, rows that cannot be counted or drawn, and charts beyond the limits
 // of chart.h. Requires: size < pattern.sizeCount().

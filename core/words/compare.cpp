@@ -4,7 +4,10 @@
 #include <map>
 
 #include "core/base/text.h"
+#include "core/words/between_rows.h"
 #include "core/words/prove.h"
+#include "core/words/row_phrases.h"
+#include "core/words/worked_order.h"
 
 namespace lacewright {
 namespace {
@@ -22,15 +25,6 @@ std::string worded(const std::string& key, Side side) {
     return wording.abbreviation.empty() ? key : wording.abbreviation;
 }
 
-// Every stitch of a row worked alike, as a rule for uncharted rows says.
-std::vector<ChartedStitch> plainRow(std::int64_t loops, Uncharted rule, Side side) {
-    const bool purl =
-        rule == Uncharted::Purl || (rule == Uncharted::AsTheyPresent && side == Side::Wrong);
-    const bool knitLook = purl == (side == Side::Wrong);
-    const ChartedStitch stitch{workKey(knitLook ? "k" : "p", side), 1, 1, 0};
-    return {static_cast<std::size_t>(std::clamp<std::int64_t>(loops, 0, kMostUnrolled)), stitch};
-}
-
 // One row of one size: what the chart works and how far the text agrees.
 struct Held {
     RowContrast contrast = RowContrast::Stitches;
@@ -42,7 +36,7 @@ struct Held {
 class Comparer {
  public:
     Comparer(const Chart& chart, const WrittenPattern& pattern)
-        : chart_(chart), pattern_(pattern), words_(chart, Terms::Us) {}
+        : chart_(chart), given_(pattern), words_(chart, Terms::Us) {}
 
     Result<Comparison> run(const std::string& name) {
         if (const auto problem = chooseSizes(name)) return *problem;
@@ -60,6 +54,15 @@ class Comparer {
     };
 
     std::optional<Error> chooseSizes(const std::string& name) {
+        const auto& listed = given_.sizes;
+        if (chart_.sizes.empty() && listed.size() > 1) {
+            const auto found = std::find(listed.begin(), listed.end(), name);
+            if (found == listed.end())
+                return refusal("The chart has no sizes and the text lists " + listing(listed) +
+                               "; say which of these the chart shows.");
+            wholeWidth_ = static_cast<std::size_t>(found - listed.begin());
+            return {};
+        }
         if (!name.empty() && chart_.findSize(name) == nullptr)
             return refusal("The chart has no size \"" + name + "\".");
         for (std::size_t i = 0; i < chart_.sizes.size(); ++i) {
@@ -70,7 +73,6 @@ class Comparer {
                     return refusal("Size " + size.name + " does not say how often repeat " +
                                    repeat.name + " is worked.");
             }
-            const auto& listed = pattern_.sizes;
             const auto found = std::find(listed.begin(), listed.end(), size.name);
             std::size_t written = static_cast<std::size_t>(found - listed.begin());
             if (found == listed.end()) {
@@ -83,22 +85,25 @@ class Comparer {
             }
             sizes_.push_back({&size, written});
         }
-        if (sizes_.empty() && pattern_.sizes.size() > 1)
-            return refusal("The text lists sizes and the chart has none.");
         return {};
     }
 
     void compareSize(std::size_t index) {
         size_ = sizes_.empty() ? nullptr : sizes_[index].size;
-        written_ = sizes_.empty() ? 0 : sizes_[index].written;
-        proof_ = proveWritten(pattern_, written_);
+        written_ = sizes_.empty() ? wholeWidth_ : sizes_[index].written;
+        proof_ = proveWritten(given_, written_);
+        pattern_ = inWorkingOrder(given_, proof_);
+        if (!given_.again.empty()) proof_ = proveWritten(pattern_, written_);
+        const bool between = chart_.uncharted != Uncharted::None && saysRowsBetween();
         std::map<int, bool> charted;
         for (int row = 0; row < chart_.height(); ++row) {
             const int number = chart_.rowNumber(row);
             charted[number] = true;
-            compareRow(number, chart_.sideOf(row),
-                       [&](int open) { return chartedStitches(chart_, row, size_, open, words_); });
-            if (chart_.uncharted == Uncharted::None) continue;
+            compareRow(
+                number, chart_.sideOf(row),
+                [&](int open) { return chartedStitches(chart_, row, size_, open, words_); },
+                [&](int open) { return looksBelow(row, open); });
+            if (!between) continue;
             charted[number + 1] = true;
             compareBetween(row);
         }
@@ -108,37 +113,50 @@ class Comparer {
         }
     }
 
+    // A text of rows 1, 3, 5 leaves the rows between unsaid.
+    bool saysRowsBetween() const {
+        return std::any_of(pattern_.rows.begin(), pattern_.rows.end(),
+                           [](const WrittenRow& row) { return row.number % 2 == 0; });
+    }
+
+    // On the needle before a charted row.
+    std::vector<LoopLook> looksBelow(int row, int open) const {
+        if (row == 0) return {};
+        std::vector<LoopLook> below = looksOf(chart_, row - 1, size_, open);
+        return chart_.uncharted == Uncharted::None ? below : looksAbove(chart_, std::move(below));
+    }
+
     // The row after a charted one that its rule speaks of.
     void compareBetween(int row) {
-        Side side = Side::Right;
-        if (chart_.worked == Worked::Flat && chart_.sideOf(row) == Side::Right) side = Side::Wrong;
-        const auto works = [&](int open) -> std::optional<std::vector<ChartedStitch>> {
-            const auto below = chartedStitches(chart_, row, size_, open, words_);
-            if (!below) return {};
-            std::int64_t loops = 0;
-            for (const ChartedStitch& stitch : *below) loops += stitch.makes;
-            return plainRow(loops, chart_.uncharted, side);
-        };
-        const WrittenRow* written = pattern_.findRow(chart_.rowNumber(row) + 1);
-        const bool asIs = written != nullptr && chart_.uncharted == Uncharted::AsTheyPresent &&
-                          saysAsIs(*written);
-        if (!asIs) compareRow(chart_.rowNumber(row) + 1, side, works);
+        compareRow(
+            chart_.rowNumber(row) + 1, sideBetween(chart_, row),
+            [&](int open) { return std::optional(chartedBetween(chart_, row, size_, open)); },
+            [&](int open) { return looksOf(chart_, row, size_, open); });
     }
 
-    static bool saysAsIs(const WrittenRow& row) {
-        if (row.elements.size() != 1) return false;
-        const auto* stretch = std::get_if<Stretch>(&row.elements.front().what);
-        const auto* work = stretch != nullptr && stretch->body.size() == 1
-                               ? std::get_if<Working>(&stretch->body.front().what)
-                               : nullptr;
-        return work != nullptr && work->term == "asis";
+    // How often the repeats can be worked: where the chart has one cast-on and one repeat, once.
+    std::optional<int> onlyTimes() const {
+        if (size_ != nullptr || !chart_.castOn || chart_.castOn->multiple != 0 ||
+            chart_.castOn->plus <= 0 || chart_.repeats.size() != 1)
+            return {};
+        std::int64_t fixed = 0;
+        std::int64_t each = 0;
+        for (const WorkedStretch& stretch : workedStretches(chart_, 0, nullptr)) {
+            for (const StitchIndex stitch : stretch.stitches)
+                (stretch.open ? each : fixed) += (*chart_.stitches)[stitch].takes;
+        }
+        const std::int64_t rest = chart_.castOn->plus - fixed;
+        if (each <= 0 || rest < 0 || rest % each != 0) return {};
+        return static_cast<int>(rest / each);
     }
 
-    template <typename Works>
-    void compareRow(int number, Side side, const Works& works) {
+    template <typename Works, typename Below>
+    void compareRow(int number, Side side, const Works& works, const Below& below) {
         const WrittenRow* row = pattern_.findRow(number);
-        const int last = size_ != nullptr ? 1 : kTriedRepeats;
-        for (int open = 1; open <= last; ++open) {
+        const auto only = onlyTimes();
+        const int first = only.value_or(1);
+        const int last = size_ != nullptr ? 1 : only.value_or(kTriedRepeats);
+        for (int open = first; open <= last; ++open) {
             auto charted = works(open);
             Held held;
             if (charted) held.charted = std::move(*charted);
@@ -147,7 +165,7 @@ class Comparer {
             } else if (row->side != side) {
                 held = {RowContrast::Side, false, {}, {}};
             } else {
-                hold(*row, held);
+                hold(*row, below(open), held);
             }
             if (held.same) continue;
             note(number, side, size_ != nullptr ? 0 : open, std::move(held));
@@ -156,7 +174,7 @@ class Comparer {
     }
 
     // In the reading the proof took, or in any other that is the same.
-    void hold(const WrittenRow& row, Held& held) const {
+    void hold(const WrittenRow& row, const std::vector<LoopLook>& below, Held& held) const {
         std::int64_t loops = 0;
         for (const ChartedStitch& stitch : held.charted) loops += stitch.takes;
         const auto index = static_cast<std::size_t>(&row - pattern_.rows.data());
@@ -166,8 +184,8 @@ class Comparer {
         std::optional<std::vector<UnrolledStitch>> shown;
         for (std::size_t i = 0; i < readings.size(); ++i) {
             auto written = unrolledOver(pattern_, row, written_, readings[i], loops);
-            if (!written && i == 0) written = solved(row, proof, loops);
             if (!written) continue;
+            settlePresented(*written, row.side, below);
             if (sameWork(held.charted, *written)) return;
             if (!shown) shown = std::move(written);
         }
@@ -175,29 +193,9 @@ class Comparer {
         if (!shown) {
             held.contrast = RowContrast::NotCountable;
             shown = nearest(row, readings.front(), loops);
+            if (shown) settlePresented(*shown, row.side, below);
         }
         if (shown) held.written = std::move(*shown);
-    }
-
-    // Several open counts, as the proof solved them for the needle that holds so many loops.
-    std::optional<std::vector<UnrolledStitch>> solved(const WrittenRow& row,
-                                                      const WrittenRowProof& proof,
-                                                      std::int64_t loops) const {
-        if (!proof.fit.fits() || !proof.fit.freed.empty()) return {};
-        std::int64_t free = 0;
-        const AffineForm& needle = proof.fit.available;
-        if (needle.terms().size() > 1) return {};
-        if (needle.isConstant()) {
-            if (needle.constant() != loops) return {};
-        } else {
-            const auto& term = needle.terms().front();
-            if ((loops - needle.constant()) % term.coefficient != 0) return {};
-            free = (loops - needle.constant()) / term.coefficient;
-        }
-        OpenCounts counts;
-        for (const auto& [variable, form] : proof.fit.solved)
-            counts[variable] = form.at([free](Variable) { return free; });
-        return unrolledRow(pattern_, row, written_, proof.counted, counts);
     }
 
     std::optional<std::vector<UnrolledStitch>> nearest(const WrittenRow& row,
@@ -238,9 +236,11 @@ class Comparer {
     }
 
     const Chart& chart_;
-    const WrittenPattern& pattern_;
+    const WrittenPattern& given_;
+    WrittenPattern pattern_;  // as given, in working order
     StitchWords words_;
     std::vector<Chosen> sizes_;
+    std::size_t wholeWidth_ = 0;  // size of the text that is held against the whole width
     const Size* size_ = nullptr;
     std::size_t written_ = 0;
     WrittenProof proof_;

@@ -1,5 +1,6 @@
 #include "core/words/figure.h"
 
+#include <algorithm>
 #include <string>
 
 namespace lacewright {
@@ -31,7 +32,7 @@ bool listsSizes(const TokenCursor& at) {
 
 }  // namespace
 
-Figure readFigure(TokenCursor& at, std::vector<ReadMessage>& messages, std::size_t& sizes) {
+Figure readFigure(TokenCursor& at, FigureContext context) {
     const Place place = at.peek().place;
     Figure figure(at.peek().value);
     at.advance();
@@ -55,18 +56,45 @@ Figure readFigure(TokenCursor& at, std::vector<ReadMessage>& messages, std::size
     }
     const std::size_t count = figure.bySize.size();
     if (count > 1) {
-        if (sizes == 0) sizes = count;
-        if (sizes != count) {
-            messages.push_back({true,
-                                spanning(place, at.previous().place),
-                                "this lists " + std::to_string(count) + " numbers, but there are " +
-                                    std::to_string(sizes) + " sizes",
-                                "one number, or one for each size",
-                                {}});
+        if (context.sizes == 0) context.sizes = count;
+        if (context.sizes != count) {
+            context.messages.push_back({true,
+                                        spanning(place, at.previous().place),
+                                        "this lists " + std::to_string(count) +
+                                            " numbers, but there are " +
+                                            std::to_string(context.sizes) + " sizes",
+                                        "one number, or one for each size",
+                                        {}});
             figure.bySize.resize(1);
         }
     }
     return figure;
+}
+
+std::optional<StatedCount> readStatedCount(TokenCursor& at, FigureContext context) {
+    const std::size_t start = at.position();
+    const Place place = at.peek().place;
+    while (at.accept(TokenKind::Dash) || at.accept(TokenKind::Equals)) {
+    }
+    const bool open = at.accept(TokenKind::Open);
+    at.skipWords({"total", "now", "for", "a", "of", "there", "are", "you", "have", "should", "be",
+                  "leaving"});
+    if (at.isNumber()) {
+        const std::size_t messages = context.messages.size();
+        StatedCount stated;
+        stated.stitches = readFigure(at, context);
+        const bool noun = at.acceptStitchNoun();
+        stated.change = at.isWord({"inc", "dec", "increased", "decreased", "incd", "decd"});
+        at.skipWords({"inc", "dec", "increased", "decreased", "incd", "decd", "d", "rem", "remain",
+                      "remaining", "left", "in", "total", "on", "needle", "needles", "now", "the"});
+        const bool closed = !open || at.accept(TokenKind::Close);
+        stated.place = spanning(place, at.previous().place);
+        at.accept(TokenKind::Stop);
+        if (noun && closed && (open || at.atEnd())) return stated;
+        context.messages.resize(std::min(messages, context.messages.size()));
+    }
+    at.moveTo(start);
+    return {};
 }
 
 }  // namespace lacewright

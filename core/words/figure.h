@@ -9,10 +9,25 @@
 
 namespace lacewright {
 
+// What the figures of one text have in common.
+struct FigureContext {
+    std::vector<ReadMessage>& messages;
+    std::size_t& sizes;  // how many there are; 0 while unknown, the first list sets it
+};
+
 // Reads "3", "three" or one number per size: "3 (4, 5)", "82 (90: 94: 102)", "1 (2, 3) (4, 5)"; a
-// dash stands for none. `sizes` is how many sizes there are, 0 while unknown; the first list sets
-// it, a list of another length is an error.
+// dash stands for none. A list of another length than there are sizes is an error.
 // Requires: at.isNumber().
-Figure readFigure(TokenCursor& at, std::vector<ReadMessage>& messages, std::size_t& sizes);
+Figure readFigure(TokenCursor& at, FigureContext context);
+
+// "41 sts", "41 (45, 49) sts remain", "41 sts on needle" in any of the ways a count is stated after
+// a row: in brackets, behind a dash or an equals sign, or as the last words of the line.
+struct StatedCount {
+    Figure stitches;
+    bool change = false;  // "(2 sts dec)": by how many the row changes the count
+    Place place;
+};
+// Nothing is passed when none stands here.
+std::optional<StatedCount> readStatedCount(TokenCursor& at, FigureContext context);
 
 }  // namespace lacewright

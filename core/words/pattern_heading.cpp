@@ -88,7 +88,7 @@ class HeadingParser {
         return true;
     }
 
-    Figure figure() { return readFigure(at_, target_.messages, target_.sizes); }
+    Figure figure() { return readFigure(at_, {target_.messages, target_.sizes}); }
 
     bool worked() {
         if (!at_.acceptWord({"worked", "work"})) return false;

@@ -81,23 +81,56 @@ class Prover {
             for (; again < pattern_.again.size() &&
                    pattern_.again[again].after <= pattern_.rows[i].number;
                  ++again) {
-                workAgain(pattern_.again[again]);
+                proof_.again.emplace_back();
+                workAgain(pattern_.again[again], proof_.again.back());
             }
         }
+        proof_.again.resize(pattern_.again.size());
         finish();
         return std::move(proof_);
     }
 
  private:
-    void workAgain(const RowsAgain& again) {
-        for (int pass = 0; pass < again.times.of(size_); ++pass) {
-            for (std::size_t i = 0; i < pattern_.rows.size(); ++i) {
-                const int number = pattern_.rows[i].number;
-                if (number < again.first || number > again.last) continue;
-                if (++worked_ > kMostWorked) return;
-                work(i, false);
-            }
+    void workRows(const RowsAgain& again) {
+        for (std::size_t i = 0; i < pattern_.rows.size(); ++i) {
+            const int number = pattern_.rows[i].number;
+            if (number < again.first || number > again.last) continue;
+            if (++worked_ > kMostWorked) return;
+            work(i, false);
         }
+    }
+
+    // Loops on the needle where they are a plain number.
+    std::optional<std::int64_t> plainCount() const {
+        if (!needle_.loops() || !needle_.loops()->isConstant()) return {};
+        return needle_.loops()->constant();
+    }
+
+    void workAgain(const RowsAgain& again, RowsAgainProof& proof) {
+        if (!again.until) {
+            for (; proof.times < again.times.of(size_) && worked_ <= kMostWorked; ++proof.times)
+                workRows(again);
+            if (again.stated) stateAgain(again, again.stated->of(size_), proof);
+            return;
+        }
+        const std::int64_t goal = again.until->of(size_);
+        auto before = plainCount();
+        while (before && *before != goal && worked_ <= kMostWorked) {
+            workRows(again);
+            const auto after = plainCount();
+            ++proof.times;
+            const bool nearer = after && std::abs(*after - goal) < std::abs(*before - goal) &&
+                                (*after - goal) * (*before - goal) >= 0;
+            before = after;
+            if (!nearer) break;
+        }
+        stateAgain(again, goal, proof);
+    }
+
+    void stateAgain(const RowsAgain& again, std::int64_t stated, RowsAgainProof& proof) const {
+        const auto count = plainCount();
+        if (count && *count != stated)
+            proof.stated = StatedMismatch{again.statedPlace, stated, AffineForm(*count)};
     }
 
     // Chooses the reading that fits; of several the one that the stated count and then the next row

@@ -34,6 +34,12 @@ struct WrittenRowProof {
     std::optional<StatedMismatch> stated;
 };
 
+// Rows that a sentence repeats, as often as they were worked.
+struct RowsAgainProof {
+    int times = 0;
+    std::optional<StatedMismatch> stated;  // another count than the sentence says or asks for
+};
+
 // What is true of the written rows for every number of repeats the cast-on allows.
 // n, the free count, is the r of "multiple * r + plus"; where no cast-on is given it is how often
 // the first starred repeat is worked. After a fault counting starts afresh from that row as
@@ -48,6 +54,7 @@ struct WrittenProof {
     AffineForm growth;                  // of one repeat of all the rows, where it is knittable
     std::vector<std::size_t> faulty;    // indices into rows, in working order
     std::vector<WrittenRowProof> rows;  // in the order of WrittenPattern::rows
+    std::vector<RowsAgainProof> again;  // in the order of WrittenPattern::again
     std::optional<CastOn> castOn;       // as given, or as the first starred row demands it
 
     // "n" for the free count of the cast-on, "m", "m1".. for a row's own.

@@ -4,7 +4,10 @@
 
 #include "core/words/edit_distance.h"
 #include "core/words/pattern_heading.h"
+#include "core/words/remark_line.h"
+#include "core/words/row_heading.h"
 #include "core/words/row_table.h"
+#include "core/words/rows_again.h"
 
 namespace lacewright {
 
@@ -61,17 +64,25 @@ class Reader {
 
     static bool beginsRow(const Line& line) {
         TokenCursor at(line);
-        if (parseRowHeading(at) || parseRowsAgain(at)) return true;
+        if (parseRowHeading(at)) return true;
+        std::vector<ReadMessage> messages;
+        std::size_t sizes = 0;
+        if (!parseRowsAgain(at, {messages, sizes}).empty()) return true;
         Line copy = line;
         return parseAtBeginnings(copy) > 0;
     }
 
-    // A line that goes on with the row above: not blank, without anything like a heading.
-    static bool goesOn(const Line& line) {
-        if (line.empty() || beginsRow(line)) return false;
-        const TokenCursor at(line);
-        const std::size_t colon = at.is(TokenKind::Number, 1) ? 2 : 1;
-        return !(at.is(TokenKind::Word) && at.is(TokenKind::Colon, colon));
+    // The line above is a sentence of its own, or there is none.
+    bool standsAlone(std::size_t index) const {
+        if (index == 0 || lines_[index - 1].empty()) return true;
+        const Line& above = lines_[index - 1];
+        const TokenKind last = above[above.size() - 2].kind;
+        return last != TokenKind::Comma && last != TokenKind::Semicolon &&
+               last != TokenKind::Colon && last != TokenKind::Star && last != TokenKind::Open;
+    }
+
+    bool isRemark(std::size_t index) const {
+        return isRemarkLine(TokenCursor(lines_[index]), standsAlone(index));
     }
 
     void strangeLine(const Line& line) {
@@ -116,13 +127,14 @@ class Reader {
             vocabulary.define(own.name, own.takes, own.makes);
         for (std::size_t i = 0; i < lines_.size(); ++i) {
             if (lines_[i].empty()) continue;
+            if (isRemark(i)) continue;
             TokenCursor at(lines_[i]);
             const Place place = at.peek().place;
             if (const auto rowHeading = parseRowHeading(at)) {
                 Line body(lines_[i].begin() + static_cast<std::ptrdiff_t>(at.position()),
                           lines_[i].end());
                 while (i + 1 < lines_.size() && !lines_[i + 1].empty() &&
-                       !beginsRow(lines_[i + 1])) {
+                       !beginsRow(lines_[i + 1]) && !isRemark(i + 1)) {
                     body.pop_back();
                     ++i;
                     body.insert(body.end(), lines_[i].begin(), lines_[i].end());
@@ -131,16 +143,17 @@ class Reader {
                     error(place, "this row says nothing", "its stitches");
                     continue;
                 }
-                RowParser parser(std::move(body), {vocabulary, read_.messages, sizes_});
+                RowParser parser(std::move(body), {vocabulary, {read_.messages, sizes_}});
                 table_.add(*rowHeading, parser.parse(), place);
-            } else if (const auto again = parseRowsAgain(at)) {
-                table_.repeat(*again, place);
+            } else if (const auto again = parseRowsAgain(at, {read_.messages, sizes_});
+                       !again.empty()) {
+                for (const RowsAgainWords& words : again) table_.repeat(words);
             } else if (const int rows = parseAtBeginnings(lines_[i])) {
                 RowHeading heading;
                 heading.next = true;
                 heading.nextRows = rows;
                 heading.label = "Next row";
-                RowParser parser(std::move(lines_[i]), {vocabulary, read_.messages, sizes_});
+                RowParser parser(std::move(lines_[i]), {vocabulary, {read_.messages, sizes_}});
                 table_.add(heading, parser.parse(), place);
             } else {
                 strangeLine(lines_[i]);

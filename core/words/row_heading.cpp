@@ -1,60 +1,16 @@
 #include "core/words/row_heading.h"
 
 #include <algorithm>
+#include <map>
+
+#include "core/words/row_numbers.h"
 
 namespace lacewright {
 
 namespace {
 
-bool isRowWord(const TokenCursor& at, std::size_t ahead = 0) {
-    return at.isWord({"row", "rows", "rnd", "rnds", "round", "rounds", "needle"}, ahead);
-}
-
 bool isRoundWord(const std::string& word) {
     return word.starts_with("r") && !word.starts_with("ro") ? true : word.starts_with("round");
-}
-
-void addRange(std::vector<int>& numbers, int to, int step) {
-    if (numbers.empty()) return;
-    for (int n = numbers.back() + step; n <= std::min(to, kMaxRowNumber); n += step)
-        numbers.push_back(n);
-}
-
-int numberOrOrdinal(TokenCursor& at, bool ordinals) {
-    if (ordinals) return at.ordinal(true);
-    if (!at.is(TokenKind::Number)) return 0;
-    const int value = at.peek().value;
-    at.advance();
-    return value;
-}
-
-// "1", "1-4", "1 to 4", "1, 3 and 5".
-std::vector<int> parseNumbers(TokenCursor& at, bool ordinals) {
-    std::vector<int> numbers;
-    const auto push = [&numbers](int n) { numbers.push_back(std::min(n, kMaxRowNumber)); };
-    const int first = numberOrOrdinal(at, ordinals);
-    if (first == 0) return numbers;
-    push(first);
-    for (;;) {
-        const std::size_t start = at.position();
-        const bool range = at.accept(TokenKind::Dash) || at.acceptWord({"to", "through", "thru"});
-        if (!range) {
-            at.accept(TokenKind::Comma);
-            at.acceptWord({"and"});
-        }
-        if (range && ordinals) at.skipWords({"the"});
-        const bool moved = at.position() != start;
-        const int n = moved ? numberOrOrdinal(at, ordinals) : 0;
-        if (n == 0) {
-            at.moveTo(start);
-            return numbers;
-        }
-        if (range) {
-            addRange(numbers, n, 1);
-        } else {
-            push(n);
-        }
-    }
 }
 
 bool parseKind(TokenCursor& at, RowHeading& heading) {
@@ -99,6 +55,21 @@ void parseFamily(TokenCursor& at, RowHeading& heading) {
     at.moveTo(start);
 }
 
+// Up to the closing bracket, where only words stand before it: "(RS; inc row)".
+bool closesRemark(TokenCursor& at) {
+    constexpr std::size_t kLongest = 8;  // tokens
+    for (std::size_t i = 0; i < kLongest; ++i) {
+        if (at.is(TokenKind::Close, i)) {
+            at.advance(i + 1);
+            return true;
+        }
+        if (!at.is(TokenKind::Word, i) && !at.is(TokenKind::Comma, i) &&
+            !at.is(TokenKind::Semicolon, i) && !at.is(TokenKind::Dash, i))
+            return false;
+    }
+    return false;
+}
+
 void parseSide(TokenCursor& at, RowHeading& heading) {
     const std::size_t start = at.position();
     const bool open = at.accept(TokenKind::Open);
@@ -112,8 +83,21 @@ void parseSide(TokenCursor& at, RowHeading& heading) {
         at.advance(2);
     }
     at.skipWords({"row", "facing"});
-    if (!side || (open && !at.accept(TokenKind::Close))) return at.moveTo(start);
+    if (!side || (open && !closesRemark(at))) return at.moveTo(start);
     heading.side = side;
+}
+
+// "(inc row)", "(eyelet round)" or "- inc row" before the colon: what the row is, not its stitches.
+void passRemark(TokenCursor& at) {
+    const std::size_t start = at.position();
+    if (at.accept(TokenKind::Open)) {
+        const bool known = !rowNamed(at.peek().text).empty();
+        if (closesRemark(at) && (known || at.is(TokenKind::Colon))) return;
+    } else if (at.accept(TokenKind::Dash)) {
+        while (at.is(TokenKind::Word) && !isRowWord(at) && at.position() < start + 4) at.advance();
+        if (isRowWord(at) && at.is(TokenKind::Colon, 1)) return at.advance();
+    }
+    at.moveTo(start);
 }
 
 // A count of rows under one label: passes ":" "." "-" in any order.
@@ -134,13 +118,13 @@ bool parseNumbered(TokenCursor& at, RowHeading& heading) {
     setLabel(heading, at.isWord({"r"}) ? "row" : at.peek().text);
     at.advance();
     at.accept(TokenKind::Stop);
-    heading.numbers = parseNumbers(at, false);
+    heading.numbers = parseRowNumbers(at, false);
     if (!heading.numbers.empty()) at.accept(TokenKind::Close);  // "Row 1)"
     return !heading.numbers.empty();
 }
 
 bool parseOrdinal(TokenCursor& at, RowHeading& heading) {
-    heading.numbers = parseNumbers(at, true);
+    heading.numbers = parseRowNumbers(at, true);
     if (heading.numbers.empty()) return false;
     // The family may stand before the word: "2nd and every alt row".
     parseFamily(at, heading);
@@ -158,12 +142,12 @@ bool parseNamed(TokenCursor& at, RowHeading& heading) {
     std::string label;
     if (at.acceptWord({"next", "foll", "following"})) {
         label = "Next";
-    } else if (at.acceptWord({"setup", "foundation", "preparation", "prep", "inc", "increase",
-                              "dec", "decrease"})) {
-        label = at.previous().text;
     } else if (at.isWord({"set"}) && at.is(TokenKind::Dash, 1) && at.isWord({"up"}, 2)) {
         at.advance(3);
         label = "set-up";
+    } else if (at.is(TokenKind::Word) && !rowNamed(at.peek().text).empty()) {
+        label = rowNamed(at.peek().text);
+        at.advance();
     } else {
         return false;
     }
@@ -207,7 +191,8 @@ std::optional<RowHeading> parseRowHeading(TokenCursor& at) {
         if (heading.family == RowFamily::None) parseSide(at, heading);
         if (!heading.numbers.empty() && heading.family == RowFamily::None) parseFamily(at, heading);
         if (isRowWord(at)) at.advance();
-        parseSide(at, heading);
+        if (!heading.side) parseSide(at, heading);
+        passRemark(at);
         passMarks(at);
         return heading;
     }
@@ -225,78 +210,25 @@ std::optional<RowHeading> parseRowHeading(TokenCursor& at) {
     return {};
 }
 
-int parseAtBeginnings(std::vector<Token>& line) {
-    TokenCursor at(line);
-    for (; !at.atEnd(); at.advance()) {
-        const std::size_t start = at.position();
-        if (!at.acceptWord({"at"})) continue;
-        at.skipWords({"the"});
-        const bool beginning = at.acceptWord({"beg", "beginning", "start"});
-        at.accept(TokenKind::Stop);
-        at.skipWords({"of", "the"});
-        if (beginning && at.acceptWord({"next", "foll", "following"}) && at.isNumber() &&
-            isRowWord(at, 1)) {
-            const int rows = std::clamp(at.peek().value, 1, kMaxRowNumber);
-            std::vector<Token> one(line.begin(), line.begin() + static_cast<std::ptrdiff_t>(start));
-            for (Token word : tokenize(", asis to end ,")) {
-                if (word.kind == TokenKind::End) break;
-                word.place = line[start].place;
-                word.glued = false;
-                one.push_back(std::move(word));
-            }
-            one.insert(one.end(), line.begin() + static_cast<std::ptrdiff_t>(at.position()) + 2,
-                       line.end());
-            line = std::move(one);
-            return rows;
-        }
-        at.moveTo(start);
-    }
-    return 0;
-}
-
-std::optional<RowsAgainWords> parseRowsAgain(TokenCursor& at) {
-    const std::size_t start = at.position();
-    RowsAgainWords words;
-    const bool repeat = at.acceptWord({"rep", "repeat", "work"});
-    at.accept(TokenKind::Stop);
-    const bool from = at.acceptWord({"from"});
-    at.skipWords({"the", "these", "this", "those"});
-    if (repeat && at.acceptWord({"last", "previous"})) {
-        words.count = at.isNumber() ? at.peek().value : 1;
-        if (at.isNumber()) at.advance();
-    } else if (repeat && at.isNumber() && isRowWord(at, 1)) {  // "these 4 rows"
-        words.count = at.peek().value;
-        at.advance();
-    }
-    const bool ordinals = at.ordinal(false) > 0;
-    if (words.count == 0 && !ordinals && !isRowWord(at)) return at.moveTo(start), std::nullopt;
-    if (!ordinals && !isRowWord(at)) return at.moveTo(start), std::nullopt;
-    if (!ordinals) at.advance();
-    if (from) at.accept(TokenKind::Colon);
-    if (words.count == 0) {
-        const std::vector<int> numbers = parseNumbers(at, ordinals);
-        if (numbers.empty()) return at.moveTo(start), std::nullopt;
-        words.first = numbers.front();
-        words.last = from ? 0 : numbers.back();
-        if (ordinals && isRowWord(at)) at.advance();
-    }
-    if (!repeat && !at.acceptWord({"form", "forms", "are", "make"}))
-        return at.moveTo(start), std::nullopt;
-    if (!repeat) return words;
-    if (at.acceptWord({"once"}))
-        words.times = 1;
-    else if (at.acceptWord({"twice"}))
-        words.times = 2;
-    else if (at.isNumber()) {
-        words.times = at.peek().value;
-        at.advance();
-    }
-    if (words.times) {
-        words.more = at.acceptWord({"more"});
-        at.skipWords({"times", "time", "x"});
-        words.more = at.acceptWord({"more"}) || words.more;
-    }
-    return words;
+std::string rowNamed(const std::string& word) {
+    static const std::map<std::string, std::string, std::less<>> kLabels = {
+        {"inc", "inc"},
+        {"increase", "inc"},
+        {"increasing", "inc"},
+        {"dec", "dec"},
+        {"decrease", "dec"},
+        {"decreasing", "dec"},
+        {"setup", "set-up"},
+        {"foundation", "foundation"},
+        {"prep", "preparation"},
+        {"eyelet", "eyelet"},
+        {"preparation", "preparation"},
+        {"buttonhole", "buttonhole"},
+        {"lace", "lace"},
+        {"picot", "picot"},
+        {"plain", "plain"}};
+    const auto found = kLabels.find(word);
+    return found == kLabels.end() ? std::string() : found->second;
 }
 
 }  // namespace lacewright

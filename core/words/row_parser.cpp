@@ -2,6 +2,9 @@
 
 #include <algorithm>
 
+#include "core/words/row_heading.h"
+#include "core/words/row_numbers.h"
+
 namespace lacewright {
 
 namespace {
@@ -20,7 +23,7 @@ RowParser::RowParser(std::vector<Token> tokens, ReadContext context)
 
 void RowParser::complain(const Place& place, std::string what, std::string expected,
                          std::string nearest) {
-    context_.messages.push_back(
+    context_.figures.messages.push_back(
         {true, place, std::move(what), std::move(expected), std::move(nearest)});
 }
 
@@ -41,27 +44,43 @@ ParsedRow RowParser::parse() {
     return row;
 }
 
+// "as row 3", "same as rows 1 and 2", "rep last 4 rows twice", "as inc row".
 bool RowParser::parseSame(ParsedRow& row) {
     const std::size_t start = at_.position();
     const Place place = at_.peek().place;
+    SameRows same;
     at_.skipWords({"work", "worked", "knit", "the", "same", "exactly", "all"});
     const bool like = at_.acceptWord({"as", "like", "rep", "repeat"});
-    at_.skipWords({"for", "the", "in"});
-    const bool named = at_.acceptWord({"row", "rnd", "round"});
-    int number = 0;
-    if (named && at_.is(TokenKind::Number)) {
-        number = at_.peek().value;
+    at_.skipWords({"for", "the", "in", "given"});
+    bool found = false;
+    if (at_.acceptWord({"last", "previous", "preceding"})) {
+        same.last = at_.isNumber() ? std::min(at_.peek().value, kMaxRowNumber) : 1;
+        if (at_.isNumber()) at_.advance();
+        found = isRowWord(at_);
+    } else if (isRowWord(at_)) {
         at_.advance();
-    } else if (!named) {
-        number = at_.ordinal(true);
-        if (number > 0 && !at_.acceptWord({"row", "rnd", "round", "needle"})) number = 0;
+        same.numbers = parseRowNumbers(at_, false);
+        found = !same.numbers.empty();
+    } else if (at_.ordinal(false) > 0) {
+        same.numbers = parseRowNumbers(at_, true);
+        found = !same.numbers.empty() && isRowWord(at_);
+    } else if (at_.is(TokenKind::Word) && isRowWord(at_, 1)) {
+        same.label = rowNamed(at_.peek().text);
+        found = !same.label.empty();
+        at_.advance();
     }
-    if (!like || number == 0) {
+    if (!like || !found) {
         at_.moveTo(start);
         return false;
     }
-    row.sameAs = number;
-    row.sameAsPlace = spanning(place, at_.previous().place);
+    if (isRowWord(at_)) at_.advance();
+    Tail often;
+    if (const auto count = times(often)) {
+        if (!often.more) same.times = std::max(1, count->of(0));
+    }
+    at_.skipWords({"more", "again", "only"});
+    same.place = spanning(place, at_.previous().place);
+    row.same = std::move(same);
     skipSeparators();
     if (!parseStated(row) && !at_.atEnd()) {
         complain(at_.peek().place, "a row that is the same as another says nothing else",
@@ -73,35 +92,13 @@ bool RowParser::parseSame(ParsedRow& row) {
 
 // "(41 sts)", "- 41 sts", "41 sts." as the last thing of a row; "(2 sts dec)" is passed over.
 bool RowParser::parseStated(ParsedRow& row) {
-    const std::size_t start = at_.position();
-    const Place place = at_.peek().place;
-    while (at_.accept(TokenKind::Dash) || at_.accept(TokenKind::Equals)) {
+    const auto stated = readStatedCount(at_, context_.figures);
+    if (!stated) return false;
+    if (!stated->change) {
+        row.statedCount = stated->stitches;
+        row.statedPlace = stated->place;
     }
-    const bool open = at_.accept(TokenKind::Open);
-    at_.skipWords({"total", "now", "for", "a", "of", "there", "are", "you", "have", "should", "be",
-                   "leaving"});
-    if (at_.is(TokenKind::Number)) {
-        const std::size_t messages = context_.messages.size();
-        const Figure count = figure();
-        const bool noun = at_.acceptStitchNoun();
-        const bool change = at_.isWord({"inc", "dec", "increased", "decreased", "incd", "decd"});
-        at_.skipWords({"inc", "dec", "increased", "decreased", "incd", "decd", "d", "rem", "remain",
-                       "remaining", "left", "in", "total", "on", "needle", "needles", "now",
-                       "the"});
-        const bool closed = !open || at_.accept(TokenKind::Close);
-        const std::size_t after = at_.position();
-        at_.accept(TokenKind::Stop);
-        if (noun && closed && (open || at_.atEnd())) {
-            if (!change) {
-                row.statedCount = count;
-                row.statedPlace = spanning(place, at_.tokens()[after - 1].place);
-            }
-            return true;
-        }
-        context_.messages.resize(std::min(messages, context_.messages.size()));
-    }
-    at_.moveTo(start);
-    return false;
+    return true;
 }
 
 bool RowParser::skipSeparators() {
@@ -155,6 +152,7 @@ bool RowParser::isOpen(int stars) const {
 }
 
 void RowParser::item(Elements& out) {
+    if (passAside() || timesBracket(out)) return;
     at_.skipWords({"rep", "repeat", "work", "working", "next", "end", "ending", "ends", "with",
                    "finish", "in", "now", "also", "again", "by"});
     if (at_.is(TokenKind::Open)) return bracket(out);
@@ -224,61 +222,6 @@ void RowParser::recover() {
     } while (!at_.atEnd() && !at_.is(TokenKind::Comma) && !at_.is(TokenKind::Semicolon) &&
              !at_.is(TokenKind::Stop) && !at_.is(TokenKind::Open) && !at_.is(TokenKind::Close) &&
              !at_.is(TokenKind::Star) && !atRepeat());
-}
-
-void RowParser::bracket(Elements& out) {
-    const Place open = at_.peek().place;
-    at_.advance();
-    Elements body;
-    // Stars opened outside a bracket are not closed inside it.
-    std::vector<int> outside;
-    outside.swap(openStars_);
-    ++brackets_;
-    sequence(body);
-    --brackets_;
-    openStars_.swap(outside);
-    if (!at_.accept(TokenKind::Close)) complain(open, "this bracket is never closed");
-    const Place place = spanning(open, at_.previous().place);
-
-    const std::size_t after = at_.position();
-    if (at_.acceptWord({"in", "into"})) {  // "(p1, k1) into double yo": one into each loop
-        at_.skipWords({"the", "each", "next", "both", "loops", "of"});
-        if (at_.acceptWord({"double", "dyo"})) {
-            at_.skipWords({"yo", "yarn", "over", "yos"});
-            return out.push_back(
-                {spanning(open, at_.previous().place), Group{std::move(body), Figure(1)}});
-        }
-        at_.moveTo(after);
-    }
-    int stitches = 0;
-    bool each = false;
-    if (parseInto(stitches, each)) {
-        int takes = each ? 1 : stitches;
-        if (!each && stitches > 1) {
-            // "(k3tog, yo, k3tog) in next 3 sts" is one working; "(k1, yo, k1) in next 3 sts" is
-            // three.
-            const bool wide = std::any_of(body.begin(), body.end(), [&](const Element& e) {
-                const auto* work = std::get_if<Working>(&e.what);
-                return work && work->takes == stitches;
-            });
-            if (!wide) {
-                each = true;
-                takes = 1;
-            }
-        }
-        Element one{place, IntoOne{std::move(body), takes}};
-        if (!each) return out.push_back(std::move(one));
-        return out.push_back({place, Group{{std::move(one)}, Figure(stitches)}});
-    }
-    at_.moveTo(after);
-    Tail tail;
-    if (parseExtent(tail)) return out.push_back(stretchOf(std::move(body), tail, place, false));
-    if (auto count = times(tail))
-        return out.push_back({place, Group{std::move(body), std::move(*count)}});
-    if (at_.isNumber() && !context_.vocabulary.match(at_.tokens(), at_.position())) {
-        return out.push_back({place, Group{std::move(body), figure()}});
-    }
-    out.push_back({place, Group{std::move(body), Figure(1)}});
 }
 
 // "Purl." is the whole row; "sl 1, knit" goes on to its end.

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "core/words/read_message.h"
+#include "core/words/figure.h"
 #include "core/words/token_cursor.h"
 #include "core/words/vocabulary.h"
 #include "core/words/written.h"
@@ -14,37 +14,42 @@
 // perhaps with one number per size, "3 (4, 5)". Words in [ ] may be left out.
 //
 //   row       = ( same | sequence ) [ stated ]
-//   same      = [ "same" ] ( "as" | "like" | "rep" ) ( "row" number | ordinal "row" )
-//   stated    = [ "(" | "-" | "=" ] n "sts" [ ")" ]
-//   sequence  = { item [ "," | ";" | "." | "and" | "then" | "-" ] }
-//   item      = starred | again | bracket | stitch
-//   starred   = stars sequence ( repeat | stars [ repeat | tail ] )
-//   repeat    = "rep" [ "from" | "between" ] [ stars [ ( "to" | "and" | "-" ) stars ] ] tail
-//   again     = repeat                      (of a stretch that was marked before, or of the whole
-//   row) tail      = [ extent | times ] [ "ending" [ "last rep" ] sequence [ "instead of" sequence
-//   ] ] extent    = "to end" | "across" | "to last" [ n ] "sts" | "until" n "sts remain" | "to
-//   marker" times     = n [ "more" ] "times" [ "more" | "in all" ] | "once" | "twice" | "x" n
-//   bracket   = "(" sequence ")" [ into | times | n | extent ]
-//   into      = [ "all" ] "in" [ "each of" ] ( "next" | "same" ) [ n ] "sts"
-//   stitch    = ( term [ n ] | n term ) [ "sts" ] { modifier } [ into | extent | times ]
-//   stars     = "*" { "*" } | "#" { "#" }
+//   same      = [ "same" ] ( "as" | "like" | "rep" ) ( "row" numbers | ordinals "row" | "last" [ n
+//   ] "rows" | name "row" ) [ times ] stated    = [ "(" | "-" | "=" ] n "sts" [ ")" ] sequence  = {
+//   item [ "," | ";" | "." | "and" | "then" | "-" ] } item      = starred | again | bracket |
+//   stitch starred   = stars sequence ( repeat | stars [ repeat | tail ] ) repeat    = "rep" [
+//   "from" | "between" ] [ stars [ ( "to" | "and" | "-" ) stars ] ] tail again     = repeat (of a
+//   stretch that was marked before, or of the whole row) tail      = [ extent | times ] [ "ending"
+//   [ "last rep" ] sequence [ "instead of" sequence ] ] extent    = "to end" | "across" | "to last"
+//   [ n ] "sts" | "until" n "sts remain" | "to marker" times     = n [ "more" ] "times" [ "more" |
+//   "in all" ] | "once" | "twice" | "x" n bracket   = "(" sequence ")" [ into | times | n | extent
+//   ] | n "x" "(" sequence ")" into      = [ "all" ] "in" [ "each of" ] ( ( "next" | "same" ) [ n ]
+//   "sts" | "double yo" | "yo" ) stitch    = ( term [ n ] | n term ) [ "sts" ] { modifier } [ into
+//   | extent | times ] stars     = "*" { "*" } | "#" { "#" }
 //
 // Errors are collected and the parser goes on at the next comma, semicolon, full stop or bracket.
 namespace lacewright {
+
+// Rows that take over the text of others: "as row 3", "rep rows 1 and 2 twice", "as inc row".
+struct SameRows {
+    std::vector<int> numbers;  // in turn, for the rows under the heading
+    int last = 0;              // instead: so many rows just above, "rep last 2 rows"
+    std::string label;         // instead: the row so named, "inc"
+    std::optional<int> times;
+    Place place;
+};
 
 struct ParsedRow {
     Elements elements;
     std::optional<Figure> statedCount;
     Place statedPlace;
-    std::optional<int> sameAs;  // number of the row whose text this one takes over
-    Place sameAsPlace;
+    std::optional<SameRows> same;
 };
 
 // Common to the rows of one text.
 struct ReadContext {
     const Vocabulary& vocabulary;
-    std::vector<ReadMessage>& messages;
-    std::size_t& sizes;  // how many sizes figures list; 0 until the first list is met
+    FigureContext figures;
 };
 
 class RowParser {
@@ -77,12 +82,15 @@ class RowParser {
     bool parseStated(ParsedRow& row);
     void sequence(Elements& out);
     void item(Elements& out);
-    void bracket(Elements& out);
     void settleBareStitch(Elements& elements) const;
     void recover();
     void complain(const Place& place, std::string what, std::string expected = {},
                   std::string nearest = {});
     bool skipSeparators();
+
+    // row_parser_bracket.cpp
+    void bracket(Elements& out);
+    bool timesBracket(Elements& out);
 
     // row_parser_figures.cpp
     Figure figure();
@@ -106,20 +114,34 @@ class RowParser {
     Ending parseEnding();
     void applyEnding(Stretch& stretch, Ending ending, const Place& place);
     Elements lastPass(const Elements& body, const Ending& ending, const Place& place);
+    Element stretchOf(Elements body, const Tail& tail, const Place& place, bool starred) const;
 
     // row_parser_stitch.cpp
     void stitch(Elements& out, const TermMatch& match, const Place& place);
     void ground(Elements& out, const Term& term, const Place& place);
+    bool passedOverLater() const;
+
+    // row_parser_count.cpp
     Working working(const Term& term, const TermMatch& match) const;
     void countOf(Working& work, const TermMatch& match, Tail& tail, bool& counted);
     void passWhere();
     void modifiers(Working& work);
-    bool passedOverLater() const;
+
+    // row_parser_times.cpp
     void workedTimes(Elements& out, Element element, const Figure& times);
     void workedUntil(Elements& out, Element element, const Tail& tail, bool counted);
+
+    // row_parser_into.cpp
     bool parseInto(int& stitches, bool& each);
+    int loopsOfOver();
     void intoOneUnbracketed(Elements& out, int takes, const Place& place);
-    Element stretchOf(Elements body, const Tail& tail, const Place& place, bool starred) const;
+    static Element intoOver(Elements body, int loops, const Place& place);
+
+    // row_parser_aside.cpp
+    bool passYarn();
+    bool passNeedles();
+    bool passAside();
+    void passWhatIsPassedOver();
 
     TokenCursor at_;
     ReadContext context_;

@@ -4,7 +4,7 @@
 namespace lacewright {
 
 Figure RowParser::figure() {
-    return readFigure(at_, context_.messages, context_.sizes);
+    return readFigure(at_, context_.figures);
 }
 
 // "3 times", "3 more times", "twice", "x 3". Nothing is passed when none stands here. `tail` is
@@ -39,7 +39,7 @@ std::optional<Figure> RowParser::times(Tail& tail) {
     }
     const bool sign = at_.accept(TokenKind::Cross) || at_.acceptWord({"x"});
     if (at_.isNumber()) {
-        const std::size_t messages = context_.messages.size();
+        const std::size_t messages = context_.figures.messages.size();
         Figure count = figure();
         if (sign) return count;
         tail.more = at_.acceptWord({"more"});
@@ -49,7 +49,7 @@ std::optional<Figure> RowParser::times(Tail& tail) {
             return count;
         }
         tail.more = false;
-        context_.messages.resize(messages);
+        context_.figures.messages.resize(messages);
     }
     at_.moveTo(start);
     return {};
@@ -59,7 +59,11 @@ std::optional<Figure> RowParser::times(Tail& tail) {
 bool RowParser::parseExtent(Tail& tail) {
     const std::size_t start = at_.position();
     if (at_.acceptWord({"across", "around", "round", "along", "throughout"})) {
-        at_.skipWords({"the", "row", "rnd", "round", "to", "end", "all", "sts", "stitches"});
+        at_.skipWords({"the", "row", "rnd", "round", "all", "sts", "stitches"});
+        // "across to last 3 sts" says how far.
+        const std::size_t far = at_.position();
+        if (at_.isWord({"to", "until", "till"}) && parseExtent(tail)) return true;
+        at_.moveTo(far);
         tail.toEnd = true;
         return true;
     }
@@ -79,10 +83,10 @@ bool RowParser::parseExtent(Tail& tail) {
         return true;
     }
     if (parseLast(tail)) return true;
-    if (at_.isNumber()) {  // "to within 3 sts of the end"
+    if (at_.isNumber()) {  // "to within 3 sts of the end", "to 3 sts before end"
         const Figure leaves = figure();
         if (at_.acceptStitchNoun() && (at_.acceptWord({"of", "from", "before"}))) {
-            at_.skipWords({"the", "end", "row", "of", "next"});
+            at_.skipWords({"the", "end", "row", "rnd", "round", "of", "next"});
             tail.toMarker = at_.acceptWord({"marker", "m", "mkr"});
             if (!tail.toMarker) tail.leaves = leaves;
             return true;

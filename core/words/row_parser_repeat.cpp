@@ -25,7 +25,8 @@ bool RowParser::atRepeat() const {
     if (!isRepeatWord(at_, 0)) return false;
     std::size_t next = 1;
     if (at_.is(TokenKind::Stop, next)) ++next;
-    return !at_.is(TokenKind::Open, next) && !at_.isWord({"row", "rows", "rnd", "rnds"}, next);
+    const bool bracket = at_.is(TokenKind::Open, next) && !at_.is(TokenKind::Close, next + 1);
+    return !bracket && !at_.isWord({"row", "rows", "rnd", "rnds"}, next);
 }
 
 std::optional<int> RowParser::repeatTarget() const {
@@ -59,9 +60,11 @@ bool RowParser::repeatComesLater(int stars) const {
 void RowParser::passRepeatWords() {
     at_.advance();
     at_.accept(TokenKind::Stop);
-    at_.skipWords({"from", "between", "after", "the", "first", "beg", "beginning", "start",
-                   "section", "this", "these", "sts", "stitches", "instructions", "pattern", "patt",
-                   "what", "is"});
+    at_.skipWords({"from",      "between",      "after",     "the",        "first", "beg",
+                   "beginning", "start",        "section",   "this",       "these", "sts",
+                   "stitches",  "instructions", "pattern",   "patt",       "what",  "is",
+                   "bracket",   "brackets",     "bracketed", "parentheses"});
+    if (at_.is(TokenKind::Open) && at_.is(TokenKind::Close, 1)) at_.advance(2);  // "rep [ ]"
     const auto passStar = [this] {
         if (!at_.accept(TokenKind::Star)) return false;
         if (at_.peek().glued) at_.acceptWord({"s"});

@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <set>
 
+#include "core/base/text.h"
+#include "core/words/row_numbers.h"
+
 namespace lacewright {
 
 namespace {
@@ -21,7 +24,8 @@ void RowTable::add(const RowHeading& heading, ParsedRow parsed, const Place& pla
     for (int i = 1; heading.next && i <= heading.nextRows; ++i)
         numbers.push_back(std::min(current_ + i, kMaxRowNumber));
     const std::size_t weight = elementCount(parsed.elements);
-    for (const int number : numbers) {
+    for (std::size_t i = 0; i < numbers.size(); ++i) {
+        const int number = numbers[i];
         if ((written_ += weight) > kMostElements) {
             messages_.push_back(
                 {true, place, "the rows of this text are too many to read", {}, {}});
@@ -31,7 +35,9 @@ void RowTable::add(const RowHeading& heading, ParsedRow parsed, const Place& pla
             messages_.push_back({true, place, "rows are numbered from 1", {}, {}});
             continue;
         }
-        const bool fresh = rows_.insert({number, {heading, parsed, place}}).second;
+        Entry entry{heading, parsed, place};
+        if (parsed.same) entry.sameAs = sameRow(*parsed.same, numbers, i);
+        const bool fresh = rows_.insert({number, std::move(entry)}).second;
         if (!fresh) {
             messages_.push_back({true,
                                  place,
@@ -43,17 +49,66 @@ void RowTable::add(const RowHeading& heading, ParsedRow parsed, const Place& pla
         }
         current_ = number;
     }
-    if (heading.family != RowFamily::None) families_.push_back({heading, std::move(parsed), place});
+    if (heading.family == RowFamily::None) return;
+    Entry family{heading, std::move(parsed), place};
+    if (family.parsed.same && !family.parsed.same->numbers.empty())
+        family.sameAs = family.parsed.same->numbers.front();
+    families_.push_back(std::move(family));
 }
 
-void RowTable::repeat(const RowsAgainWords& words, const Place& place) {
+// The row whose text the row at `index` of those under one heading takes over.
+std::optional<int> RowTable::sameRow(const SameRows& same, const std::vector<int>& numbers,
+                                     std::size_t index) {
+    std::vector<int> from = same.numbers;
+    for (int i = same.last; i > 0; --i) from.push_back(numbers.front() - i);
+    if (!same.label.empty()) from = {numberNamed(same.label)};
+    const std::size_t times = static_cast<std::size_t>(same.times.value_or(1));
+    const bool several = numbers.size() > 1;
+    const bool fill = several && (same.times ? numbers.size() == from.size() * times
+                                             : numbers.size() % from.size() == 0);
+    if (index == 0 && several && !fill) {
+        messages_.push_back(
+            {true,
+             same.place,
+             counted(static_cast<std::int64_t>(numbers.size()), "row", "rows") +
+                 " stand here for " +
+                 counted(static_cast<std::int64_t>(from.size() * times), "row", "rows") +
+                 " of those repeated",
+             "as many rows as are repeated",
+             {}});
+    }
+    const int target = from[index % from.size()];
+    if (target > 0) return target;
+    if (index == 0) {
+        messages_.push_back({true,
+                             same.place,
+                             same.label.empty() ? "there are no such rows above"
+                                                : "no row above is called \"" + same.label + "\"",
+                             {},
+                             {}});
+    }
+    return {};
+}
+
+// The last row so far with that label; 0 when there is none.
+int RowTable::numberNamed(const std::string& label) const {
+    for (auto at = rows_.rbegin(); at != rows_.rend(); ++at) {
+        const std::string& own = at->second.heading.label;
+        if (at->second.heading.next && lowerAscii(own.substr(0, own.find(' '))) == label)
+            return at->first;
+    }
+    return 0;
+}
+
+void RowTable::repeat(const RowsAgainWords& words) {
+    const Place& place = words.place;
     const int last = words.last > 0 ? words.last : lastNumber();
     const int first = words.count > 0 ? last - words.count + 1 : words.first;
     if (first < 1 || first > last) {
         messages_.push_back({true, place, "there are no such rows to repeat", {}, {}});
         return;
     }
-    if (!words.times) {
+    if (!words.times && !words.until) {
         repeatFrom_ = first;
         repeatTo_ = std::max(repeatTo_, last);
         return;
@@ -62,8 +117,12 @@ void RowTable::repeat(const RowsAgainWords& words, const Place& place) {
     again.after = lastNumber();
     again.first = first;
     again.last = last;
-    again.times = Figure(std::min(*words.times, kMostRepeats));
+    if (words.times) again.times = *words.times;
+    for (int& times : again.times.bySize) times = std::min(times, kMostRepeats);
+    again.until = words.until;
+    again.stated = words.stated;
     again.place = place;
+    again.statedPlace = words.until ? words.place : words.statedPlace;
     again_.push_back(again);
 }
 
@@ -89,7 +148,7 @@ bool RowTable::inFamily(const Entry& family, int number, Side firstSide) const {
 }
 
 // Rows of a family reach one row beyond the last one written, so that a wrong-side row closes the
-// pattern, unless the text says where it ends.
+// pattern, unless the text says where it ends or an even number of rows is written.
 void RowTable::fillFamilies(const WrittenPattern& pattern) {
     Side firstSide = Side::Right;
     for (const auto& [number, entry] : rows_) {
@@ -102,7 +161,8 @@ void RowTable::fillFamilies(const WrittenPattern& pattern) {
     const int written = lastNumber();
     for (const Entry& family : families_) {
         const std::size_t weight = elementCount(family.parsed.elements);
-        const int end = repeatTo_ > 0 ? std::max(written, repeatTo_) : written + 1;
+        const bool even = written % 2 == 0 && family.heading.step == 2;
+        const int end = repeatTo_ > 0 ? std::max(written, repeatTo_) : written + (even ? 0 : 1);
         for (int number = 1; number <= std::min(end, kMaxRowNumber); ++number) {
             if (number == written + 1 && rows_.contains(number)) continue;
             if (!inFamily(family, number, firstSide) || rows_.contains(number)) continue;
@@ -116,31 +176,27 @@ void RowTable::fillFamilies(const WrittenPattern& pattern) {
 void RowTable::fillSame() {
     for (auto& [number, entry] : rows_) {
         std::set<int> seen = {number};
-        std::optional<int> target = entry.parsed.sameAs;
+        std::optional<int> target = entry.sameAs;
         while (target) {
             const auto at = rows_.find(*target);
             if (at == rows_.end() || !seen.insert(*target).second) {
                 messages_.push_back({true,
-                                     entry.parsed.sameAsPlace,
+                                     entry.parsed.same->place,
                                      at == rows_.end() ? rowName(*target) + " is not written"
                                                        : rowName(number) + " goes back to itself",
                                      {},
                                      {}});
                 break;
             }
-            if (!at->second.parsed.sameAs) {
+            if (!at->second.sameAs) {
                 if ((written_ += elementCount(at->second.parsed.elements)) > kMostElements) break;
                 entry.parsed.elements = at->second.parsed.elements;
-                if (!entry.parsed.statedCount) {
-                    entry.parsed.statedCount = at->second.parsed.statedCount;
-                    entry.parsed.statedPlace = at->second.parsed.statedPlace;
-                }
                 break;
             }
-            target = at->second.parsed.sameAs;
+            target = at->second.sameAs;
         }
     }
-    for (auto& [number, entry] : rows_) entry.parsed.sameAs.reset();
+    for (auto& [number, entry] : rows_) entry.sameAs.reset();
 }
 
 void RowTable::settleSides(WrittenPattern& pattern) {

@@ -7,6 +7,7 @@
 #include "core/words/read_message.h"
 #include "core/words/row_heading.h"
 #include "core/words/row_parser.h"
+#include "core/words/rows_again.h"
 #include "core/words/written.h"
 
 namespace lacewright {
@@ -23,7 +24,7 @@ class RowTable {
     int currentNumber() const { return current_; }
 
     void add(const RowHeading& heading, ParsedRow parsed, const Place& place);
-    void repeat(const RowsAgainWords& words, const Place& place);
+    void repeat(const RowsAgainWords& words);
     // Fills pattern.rows, pattern.again and pattern.repeatFrom.
     void finish(WrittenPattern& pattern);
 
@@ -32,7 +33,11 @@ class RowTable {
         RowHeading heading;
         ParsedRow parsed;
         Place place;
+        std::optional<int> sameAs = {};  // number of the row whose text it takes over
     };
+    std::optional<int> sameRow(const SameRows& same, const std::vector<int>& numbers,
+                               std::size_t index);
+    int numberNamed(const std::string& label) const;
     bool inFamily(const Entry& family, int number, Side firstSide) const;
     void fillFamilies(const WrittenPattern& pattern);
     void fillSame();

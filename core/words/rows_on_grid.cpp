@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "core/words/column_layout.h"
+#include "core/words/loop_look.h"
 
 namespace lacewright {
 
@@ -113,12 +114,6 @@ class Grid {
         return stitches_->find(named.id).value();
     }
 
-    bool showsPurl(StitchIndex index) const {
-        const std::string& id = (*stitches_)[index].id;
-        return id == "ptbl" || id == "p" || id.starts_with("p2") || id.starts_with("p3") ||
-               id.starts_with("ssp") || id == "sssp" || id == "pfb";
-    }
-
     void showWhatLiesBelow() {
         for (std::size_t r = 1; r < laid_.size(); ++r) {
             std::vector<std::size_t> makers;  // of every loop on the needle
@@ -128,7 +123,9 @@ class Grid {
             std::size_t next = 0;
             for (std::size_t i = 0; i < laid_[r].size(); ++i) {
                 if (presents_[r][i] && next < makers.size())
-                    ids_[r][i] = showsPurl(ids_[r - 1][makers[next]]) ? purl_ : knit_;
+                    ids_[r][i] = lookOf((*stitches_)[ids_[r - 1][makers[next]]]) == LoopLook::Purl
+                                     ? purl_
+                                     : knit_;
                 next += static_cast<std::size_t>(laid_[r][i].takes);
             }
         }

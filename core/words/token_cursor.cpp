@@ -35,6 +35,9 @@ bool TokenCursor::isStitchNoun(std::size_t ahead) const {
 bool TokenCursor::acceptStitchNoun() {
     if (!isStitchNoun()) return false;
     advance();
+    const bool maybeSeveral = is(TokenKind::Open) && peek().glued && isWord({"s", "es"}, 1) &&
+                              is(TokenKind::Close, 2);  // "st(s)"
+    if (maybeSeveral) advance(3);
     return true;
 }
 

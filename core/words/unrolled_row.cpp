@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "core/count/needle.h"
 #include "core/stitch/catalogue.h"
 #include "core/words/worked_row.h"
 
@@ -56,10 +57,10 @@ std::optional<std::vector<UnrolledStitch>> unrolledRow(const WrittenPattern& pat
     for (const RowStitch& stitch : unrolled(*worked, [](Variable) { return 0; })) {
         const int yarnOvers = stitch.id == "yo2" ? 2 : stitch.id == "yo3" ? 3 : 0;
         for (int i = 0; i < yarnOvers; ++i)
-            stitches.push_back({workKey("yo", row.side), 0, 1, stitch.place});
+            stitches.push_back({workKey("yo", row.side), 0, 1, stitch.place, false});
         if (yarnOvers > 0) continue;
-        stitches.push_back(
-            {workKey(stitch.id, row.side), stitch.takes, stitch.makes, stitch.place});
+        stitches.push_back({workKey(stitch.id, row.side), stitch.takes, stitch.makes, stitch.place,
+                            stitch.presents});
     }
     return stitches;
 }
@@ -68,15 +69,15 @@ std::optional<std::vector<UnrolledStitch>> unrolledOver(const WrittenPattern& pa
                                                         const WrittenRow& row, std::size_t size,
                                                         const CountedRow& counted,
                                                         std::int64_t loops) {
-    if (counted.own.size() > 1 || counted.wrongRest || !counted.demands.empty()) return {};
-    const std::int64_t rest = loops - counted.forms.takes.constant();
-    if (counted.own.empty()) {
-        if (rest != 0) return {};
-        return unrolledRow(pattern, row, size, counted, {});
-    }
-    const OwnCount& own = counted.own.front();
-    if (own.takes <= 0 || rest < 0 || rest % own.takes != 0) return {};
-    return unrolledRow(pattern, row, size, counted, {{own.variable, rest / own.takes}});
+    if (counted.wrongRest || !counted.uncountable.empty() || loops < 0 ||
+        loops > static_cast<std::int64_t>(kMostUnrolled))
+        return {};
+    const Needle needle(CastOn{0, static_cast<int>(loops), {}}, 0);
+    const Fit fit = needle.fit(counted.forms.takes, counted.demands);
+    if (!fit.fits() || !fit.freed.empty()) return {};
+    OpenCounts counts;
+    for (const auto& [variable, times] : fit.solved) counts[variable] = times.constant();
+    return unrolledRow(pattern, row, size, counted, counts);
 }
 
 }  // namespace lacewright

@@ -16,7 +16,8 @@ struct UnrolledStitch {
     std::string key;  // see workKey; a name of its own for what is no stitch of the catalogue
     int takes = 1;
     int makes = 1;
-    Place place;  // of its word
+    Place place;            // of its word
+    bool presents = false;  // worked as it presents itself; the key says knit
 };
 
 // What working the stitch `id` on that side is called when names that mean the same work there are
@@ -36,8 +37,8 @@ std::optional<std::vector<UnrolledStitch>> unrolledRow(const WrittenPattern& pat
                                                        const CountedRow& counted,
                                                        const OpenCounts& counts);
 
-// The same with the row's one open count chosen so that the row takes `loops`. Nothing when no
-// whole number does, or several counts are open.
+// The same with the row's open counts chosen so that the row takes `loops`. Nothing when no whole
+// numbers do, or several would.
 std::optional<std::vector<UnrolledStitch>> unrolledOver(const WrittenPattern& pattern,
                                                         const WrittenRow& row, std::size_t size,
                                                         const CountedRow& counted,

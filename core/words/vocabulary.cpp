@@ -124,6 +124,11 @@ std::optional<TermMatch> Vocabulary::matched(const Spelling& spelling,
                            atom.kind == TokenKind::Word;
         if (blank) written += ' ';
     }
+    // "sl 1 k2": the number belongs to the next stitch.
+    const bool letter = spelling.atoms.size() > 2 && spelling.atoms.back().text.size() == 1 &&
+                        spelling.atoms[spelling.atoms.size() - 2].kind == TokenKind::Number;
+    if (letter && tokens[std::min(at + used, tokens.size() - 1)].kind == TokenKind::Number)
+        return {};
     return TermMatch{spelling.term, used, number, written};
 }
 

@@ -119,8 +119,11 @@ struct RowsAgain {
     int after = 0;  // row number
     int first = 1;
     int last = 1;
-    Figure times;  // more times, after they have been worked once
+    Figure times;                  // more times, after they have been worked once
+    std::optional<Figure> until;   // instead: until so many stitches are on the needle
+    std::optional<Figure> stated;  // "(12 sts)": stitches when they have been worked
     Place place;
+    Place statedPlace;
 };
 
 struct WrittenPattern {

@@ -1,27 +1,17 @@
 #include "core/words/chart_from_rows.h"
 
 #include <algorithm>
-#include <filesystem>
 #include <iostream>
 
-#include "core/base/disk.h"
 #include "core/base/text.h"
 #include "core/chart/edits.h"
 #include "core/check/check.h"
 #include "core/words/worked_row.h"
 #include "tests/core/words/reading.h"
 #include "tests/support/charts.h"
-#include "tests/support/source_tree.h"
 
 namespace lacewright {
 namespace {
-
-Chart chartOfText(const std::string& text) {
-    EXPECT_EQ(errorsOf(text), "");
-    const auto drawn = chartFromRows(readWritten(text).pattern);
-    EXPECT_TRUE(drawn) << (drawn ? "" : drawn.error().message) << "\n" << text;
-    return drawn ? drawn->chart : blankChart(1, 1);
-}
 
 // Stitches of one chart row in working order with the box worked n times.
 std::vector<std::string> knittingOf(const Chart& chart, int row, int n) {
@@ -91,16 +81,12 @@ std::string verdictOn(const WrittenProof& proof) {
     return proof.knittable ? "yes" : "row " + std::to_string(proof.faulty.front() + 1);
 }
 
-// Public-domain handbooks 1843-1918; title, author and year stand in each file.
 TEST(ChartFromRows, HandbookPatternsKnitTheSameFromChartAndText) {
     int drawn = 0;
     int sturdy = 0;
     int sturdyDrawn = 0;
     int boxes = 0;
-    const std::filesystem::path folder = test::inSourceTree("tests/data/handbook");
-    for (const auto& entry : std::filesystem::directory_iterator(folder)) {
-        const std::string text = readFile(entry.path().string()).value();
-        const std::string name = entry.path().filename().string();
+    for (const auto& [name, text] : handbookTexts()) {
         const ReadRows read = readWritten(text);
         const WrittenProof proof = proveWritten(read.pattern);
         const bool isSturdy = text.find("sturdy=yes") != std::string::npos && proof.knittable;
@@ -222,9 +208,6 @@ TEST(ChartFromRows, SizesThatDifferInTheirTimesShareOneChart) {
     EXPECT_EQ(drawn->chart.sizes[1].stitches, 26);
     EXPECT_FALSE(frameProblem(drawn->chart));
     EXPECT_TRUE(check(drawn->chart).knittable);
-    const auto other = readWritten("Sizes: S (M)\nCast on: 14 (15)\nRow 1: k3 (4), yo, k2tog, k9");
-    EXPECT_FALSE(chartFromRows(other.pattern));
-    EXPECT_TRUE(chartFromRows(other.pattern, 1));
 }
 
 TEST(ChartFromRows, FrameIsTakenOver) {
@@ -256,6 +239,13 @@ TEST(ChartFromRows, RefusesWhatItCannotDraw) {
     EXPECT_NE(refusal("Cast on: 9000\nRow 1: k to end").find("more than a chart"),
               std::string::npos);
     EXPECT_NE(refusal("").find("no rows"), std::string::npos);
+}
+
+TEST(ChartFromRows, TitlesThatAreNoUtf8BecomeTextOfTheChart) {
+    const Chart chart = chartOfText("Title: Lace \xE9\xFF edging\nRow 1: k3\n");
+    EXPECT_EQ(chart.name, "Lace ?? edging");
+    const Chart plain = chartOfText("Title: Spitze \xC3\xA9\nRow 1: k3\n");
+    EXPECT_EQ(plain.name, "Spitze \xC3\xA9");
 }
 
 }  // namespace

@@ -1,15 +1,9 @@
-#include <gtest/gtest.h>
-
 #include <algorithm>
-#include <filesystem>
 #include <iostream>
 #include <map>
 #include <sstream>
 
-#include "core/base/disk.h"
-#include "core/words/prove.h"
-#include "core/words/reader.h"
-#include "tests/support/source_tree.h"
+#include "tests/core/words/reading.h"
 
 // Patterns of public-domain handbooks (1843-1918) against verdicts that two checkers outside this
 // project worked out. Title, author and year stand in each file. The books hold genuine printing
@@ -40,11 +34,8 @@ std::map<std::string, std::string> verdictIn(const std::string& text) {
 
 std::vector<Handbook> handbooks() {
     std::vector<Handbook> all;
-    const std::filesystem::path folder = test::inSourceTree("tests/data/handbook");
-    for (const auto& entry : std::filesystem::directory_iterator(folder)) {
-        auto text = readFile(entry.path().string());
-        if (!text) continue;
-        Handbook book{entry.path().filename().string(), std::move(*text), {}};
+    for (NamedText& text : handbookTexts()) {
+        Handbook book{std::move(text.name), std::move(text.text), {}};
         book.expected = verdictIn(book.text);
         all.push_back(std::move(book));
     }

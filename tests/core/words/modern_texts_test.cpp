@@ -1,29 +1,9 @@
-#include <cctype>
-
-#include "core/words/chart_from_rows.h"
 #include "tests/core/words/reading.h"
 
 // Little patterns as people write them today, invented here. The stitches after every row were
 // counted by hand from the definitions of the stitches (Craft Yarn Council abbreviations).
 namespace lacewright {
 namespace {
-
-// "12 12 10": stitches after each row, "row 3" behind it for the first row that does not fit;
-// errors come first.
-std::string countsOf(const std::string& text, std::size_t size = 0) {
-    const std::string errors = errorsOf(text);
-    if (!errors.empty()) return errors;
-    const ReadRows read = readWritten(text);
-    const WrittenProof proof = proveWritten(read.pattern, size);
-    std::string out;
-    for (const WrittenRowProof& row : proof.rows) {
-        out +=
-            (out.empty() ? "" : " ") + row.after.text([&](Variable v) { return proof.nameOf(v); });
-        if (row.stated) out += "!";
-    }
-    if (proof.firstFault()) out += " row " + std::to_string(proof.firstFault()->number);
-    return out;
-}
 
 struct Text {
     const char* name;
@@ -157,7 +137,7 @@ INSTANTIATE_TEST_SUITE_P(
         Text{"RowsWorkedAgain",
              "Cast on 5\nRow 1: k2, yo, k to end\nRow 2: purl\nRep last 2 rows 4 more times (10 "
              "sts)\nRow 11: k10",
-             "6 6 10"},
+             "6 6 10 x4"},
         Text{"DashOfSizes",
              "Sizes: S (M, L)\nCast on 12 (14, 16)\nRow 1: k2 (-, 2), [yo, k2tog] 5 (7, 7) times",
              "14", 1},

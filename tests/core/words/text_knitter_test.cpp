@@ -1,15 +1,12 @@
-#include <gtest/gtest.h>
-
 #include <algorithm>
-#include <filesystem>
 #include <functional>
 #include <iostream>
 #include <optional>
 
-#include "core/base/disk.h"
-#include "core/words/prove.h"
-#include "core/words/reader.h"
-#include "tests/support/source_tree.h"
+#include "core/words/compare.h"
+#include "core/words/writer.h"
+#include "tests/core/words/reading.h"
+#include "tests/support/random_rows.h"
 
 // A knitter who works the rows loop by loop with a plain number of stitches on the needle, against
 // the proof that holds for every number at once.
@@ -110,10 +107,8 @@ class TextKnitter {
 TEST(TextKnitter, AgreesWithTheProofOnEveryHandbookPattern) {
     int rows = 0;
     int patterns = 0;
-    const std::filesystem::path folder = test::inSourceTree("tests/data/handbook");
-    for (const auto& entry : std::filesystem::directory_iterator(folder)) {
-        const std::string name = entry.path().filename().string();
-        const WrittenPattern pattern = readWritten(readFile(entry.path().string()).value()).pattern;
+    for (const auto& [name, text] : handbookTexts()) {
+        const WrittenPattern pattern = readWritten(text).pattern;
         const WrittenProof proof = proveWritten(pattern);
         if (!pattern.again.empty() || !proof.castOn) continue;
         ++patterns;
@@ -146,6 +141,47 @@ TEST(TextKnitter, AgreesWithTheProofOnEveryHandbookPattern) {
     }
     std::cout << rows << " rows of " << patterns << " patterns knitted\n";
     EXPECT_GT(patterns, 60);
+}
+
+// Rows put together at random, whose counts are known from how they were made.
+TEST(TextKnitter, RandomRowsCountAsTheyWereMade) {
+    test::RandomRows random(1843);
+    int rows = 0;
+    for (int i = 0; i < 300; ++i) {
+        const test::RandomText made = random.next();
+        ASSERT_EQ(errorsOf(made.text), "") << made.text;
+        const WrittenPattern pattern = readWritten(made.text).pattern;
+        const WrittenProof proof = proveWritten(pattern);
+        ASSERT_TRUE(proof.knittable) << made.text << "row " << proof.firstFault()->number;
+        ASSERT_EQ(pattern.rows.size(), made.counts.size()) << made.text;
+        std::int64_t loops = made.castOn;
+        for (std::size_t r = 0; r < pattern.rows.size(); ++r) {
+            ++rows;
+            ASSERT_EQ(proof.rows[r].after, AffineForm(made.counts[r]))
+                << made.text << "row " << r + 1;
+            const auto after =
+                TextKnitter(proof.rows[r].counted.chosen).knit(pattern.rows[r], loops);
+            ASSERT_EQ(after, made.counts[r]) << made.text << "row " << r + 1;
+            loops = *after;
+        }
+    }
+    std::cout << rows << " random rows knitted\n";
+}
+
+// The same rows drawn, and the drawing held against them.
+TEST(TextKnitter, RandomRowsAreDrawnAndWrittenAgain) {
+    test::RandomRows random(1918);
+    for (int i = 0; i < 60; ++i) {
+        const test::RandomText made = random.next();
+        const WrittenPattern pattern = readWritten(made.text).pattern;
+        const auto drawn = chartFromRows(pattern);
+        ASSERT_TRUE(drawn) << made.text << drawn.error().message;
+        const auto against = compareRows(drawn->chart, pattern);
+        ASSERT_TRUE(against);
+        ASSERT_TRUE(against->same()) << made.text << "row " << against->differences.front().number;
+        const auto written = writeRows(drawn->chart);
+        ASSERT_TRUE(written) << made.text << written.error().message;
+    }
 }
 
 }  // namespace

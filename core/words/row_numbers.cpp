@@ -1,0 +1,57 @@
+#include "core/words/row_numbers.h"
+
+#include <algorithm>
+
+namespace lacewright {
+
+namespace {
+
+void addRange(std::vector<int>& numbers, int to, int step) {
+    if (numbers.empty()) return;
+    for (int n = numbers.back() + step; n <= std::min(to, kMaxRowNumber); n += step)
+        numbers.push_back(n);
+}
+
+int numberOrOrdinal(TokenCursor& at, bool ordinals) {
+    if (ordinals) return at.ordinal(true);
+    if (!at.is(TokenKind::Number)) return 0;
+    const int value = at.peek().value;
+    at.advance();
+    return value;
+}
+
+}  // namespace
+
+bool isRowWord(const TokenCursor& at, std::size_t ahead) {
+    return at.isWord({"row", "rows", "rnd", "rnds", "round", "rounds", "needle"}, ahead);
+}
+
+std::vector<int> parseRowNumbers(TokenCursor& at, bool ordinals) {
+    std::vector<int> numbers;
+    const auto push = [&numbers](int n) { numbers.push_back(std::min(n, kMaxRowNumber)); };
+    const int first = numberOrOrdinal(at, ordinals);
+    if (first == 0) return numbers;
+    push(first);
+    for (;;) {
+        const std::size_t start = at.position();
+        const bool range = at.accept(TokenKind::Dash) || at.acceptWord({"to", "through", "thru"});
+        if (!range) {
+            at.accept(TokenKind::Comma);
+            at.acceptWord({"and"});
+        }
+        if (range && ordinals) at.skipWords({"the"});
+        const bool moved = at.position() != start;
+        const int n = moved ? numberOrOrdinal(at, ordinals) : 0;
+        if (n == 0) {
+            at.moveTo(start);
+            return numbers;
+        }
+        if (range) {
+            addRange(numbers, n, 1);
+        } else {
+            push(n);
+        }
+    }
+}
+
+}  // namespace lacewright

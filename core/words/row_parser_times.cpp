@@ -1,0 +1,77 @@
+#include <algorithm>
+
+#include "core/words/row_parser.h"
+
+namespace lacewright {
+
+namespace {
+
+constexpr std::size_t kMostJoined = 4;  // stitches that "twice" may reach back over
+
+bool isYarnOver(const Working& work) {
+    return work.takes == 0 && work.makes > 0;
+}
+
+std::string timesText(int times) {
+    return times == 2 ? "twice" : std::to_string(times) + " times";
+}
+
+}  // namespace
+
+// "yo twice" is one stitch; "yo, k2tog twice" may mean both stitches.
+void RowParser::workedTimes(Elements& out, Element element, const Figure& times) {
+    const auto* work = std::get_if<Working>(&element.what);
+    const Place place = spanning(element.place, at_.previous().place);
+    const bool alone = !work || isYarnOver(*work) || out.empty() || times == Figure(1);
+    Element usual{place, Group{{element}, times}};
+    if (alone) return out.push_back(std::move(usual));
+
+    // The stitches before it that the words may reach back to.
+    std::size_t reach = 0;
+    while (reach < kMostJoined - 1 && reach < out.size() &&
+           std::holds_alternative<Working>(out[out.size() - 1 - reach].what)) {
+        ++reach;
+    }
+    if (reach == 0) return out.push_back(std::move(usual));
+    const Elements before(out.end() - static_cast<std::ptrdiff_t>(reach), out.end());
+    out.resize(out.size() - reach);
+
+    Choice choice;
+    for (std::size_t joined = 0; joined <= reach; ++joined) {
+        Reading reading;
+        reading.meaning =
+            timesText(times.of(0)) + " over the last " +
+            (joined == 0 ? std::string("stitch") : std::to_string(joined + 1) + " stitches");
+        const auto split = before.end() - static_cast<std::ptrdiff_t>(joined);
+        reading.elements.assign(before.begin(), split);
+        Elements body(split, before.end());
+        body.push_back(element);
+        reading.elements.push_back({place, Group{std::move(body), times}});
+        choice.readings.push_back(std::move(reading));
+    }
+    out.push_back({spanning(before.front().place, place), std::move(choice)});
+}
+
+// "k to end"; "k1, p1 to end" alternates the two.
+void RowParser::workedUntil(Elements& out, Element element, const Tail& tail, bool counted) {
+    const Place place = spanning(element.place, at_.previous().place);
+    Elements body;
+    bool rib = false;
+    const auto* work = std::get_if<Working>(&element.what);
+    if (counted && work && !out.empty()) {
+        const auto* before = std::get_if<Working>(&out.back().what);
+        rib = before && before->takes == 1 && before->makes == 1 && work->takes == 1 &&
+              work->makes == 1 && before->count == work->count && before->term != work->term &&
+              before->term != "sl";
+        if (rib) {
+            body.push_back(std::move(out.back()));
+            out.pop_back();
+        }
+    }
+    body.push_back(std::move(element));
+    Element stretch = stretchOf(std::move(body), tail, place, false);
+    std::get<Stretch>(stretch.what).breaksAnywhere = rib;
+    out.push_back(std::move(stretch));
+}
+
+}  // namespace lacewright

@@ -1,0 +1,40 @@
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/words/figure.h"
+#include "core/words/token_cursor.h"
+
+// Sentences that say which rows are worked without writing them out.
+namespace lacewright {
+
+// "BO 3 sts at beg of next 2 rows": rows without a heading of their own. Gives the line as the text
+// of one of these rows, "BO 3 sts, asis to end", and how many there are; 0 when the line is none.
+// Requires: the last token is End.
+int parseAtBeginnings(std::vector<Token>& line);
+
+struct RowsAgainWords {
+    int first = 0;  // 0: the last `count` rows
+    int last = 0;   // 0: up to the last row
+    int count = 0;
+    std::optional<Figure> times;
+    std::optional<Figure> until;   // "until 10 sts remain"
+    std::optional<Figure> stated;  // "(12 sts)": stitches when they have been worked
+    bool named = false;            // "form the pattern": says no more than which rows these are
+    Place place;
+    Place statedPlace;
+};
+
+//   sentence = rows { [ "," ] "then" rows }
+//   rows     = ( "rep" | "work" ) ( "rows" numbers | "last" [ n ] "rows" | "these" n "rows" | "from
+//   row" number ) [ often ] [ "until" n "sts" .. ] [ stated ]
+//            | ( "rows" numbers | "these" n "rows" ) "form" .. | "rows" numbers often
+//   often    = ( n [ "more" ] "times" [ "more" ] | "once" | "twice" ) [ "more" ]
+//
+// "Rep rows 1-16", "Rep last 2 rows 5 (6, 7) more times, then rep row 1 once more", "Repeat from
+// row 3", "Rows 1-8 form the pattern". Empty, and nothing is passed, when no such sentence stands
+// here.
+std::vector<RowsAgainWords> parseRowsAgain(TokenCursor& at, FigureContext context);
+
+}  // namespace lacewright

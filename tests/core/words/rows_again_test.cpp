@@ -1,0 +1,92 @@
+#include "core/words/compare.h"
+#include "core/words/writer.h"
+#include "tests/core/words/reading.h"
+#include "tests/support/charts.h"
+
+// Rows that are worked again without being written out.
+namespace lacewright {
+namespace {
+
+const char* const kGrow = "Cast on: 6\nRow 1: k2, yo, k to end\nRow 2: p\n";
+
+TEST(RowsAgain, AreWorkedAsOftenAsSaid) {
+    EXPECT_EQ(countsOf(std::string(kGrow) + "Rep last 2 rows 5 more times. (12 sts)"), "7 7 x5");
+    EXPECT_EQ(countsOf(std::string(kGrow) + "Rep last 2 rows 5 more times. (13 sts)"), "7 7 x5!");
+    EXPECT_EQ(
+        countsOf(std::string(kGrow) + "Rep rows 1 and 2 twice more, then rep row 1 once more.\n"
+                                      "Next row: k10"),
+        "7 7 10 x2 x1");
+}
+
+TEST(RowsAgain, ListOneNumberForEverySize) {
+    const std::string text = "Sizes: S (M)\n" + std::string(kGrow) +
+                             "Rep last 2 rows 2 (4) more times\nRow 7: k9 (11)\n";
+    EXPECT_EQ(countsOf(text, 0), "7 7 9 x2");
+    EXPECT_EQ(countsOf(text, 1), "7 7 11 x4");
+}
+
+TEST(RowsAgain, GoOnUntilACount) {
+    const std::string text = "Cast on: 20\nRow 1: k1, ssk, k to last 3 sts, k2tog, k1\nRow 2: p\n";
+    EXPECT_EQ(countsOf(text + "Rep last 2 rows until 8 sts remain."), "18 18 x5");
+    // Two at a time never make 9.
+    EXPECT_EQ(countsOf(text + "Rep last 2 rows until 9 sts remain."), "18 18 x5!");
+    EXPECT_EQ(countsOf(text + "Rep last 2 rows until piece measures 20 cm."), "18 18");
+}
+
+TEST(RowsAgain, AreDrawnAndComparedAsTheyAreWorked) {
+    const std::string text = std::string(kGrow) + "Rep last 2 rows twice more.\nRow 7: k9\n";
+    const Chart chart = chartOfText(text);
+    EXPECT_EQ(chart.height(), 7);
+    EXPECT_TRUE(compareRows(chart, readWritten(text).pattern)->same());
+    const std::string other = std::string(kGrow) + "Rep last 2 rows twice more.\nRow 7: p9\n";
+    const auto against = compareRows(chart, readWritten(other).pattern);
+    ASSERT_EQ(against->differences.size(), 1u);
+    EXPECT_EQ(against->differences[0].number, 7);
+}
+
+TEST(SameRows, TakeOverTheTextsOfOthersInTurn) {
+    const std::string two = "Cast on: 6\nRow 1: k2, yo, k to end\nRow 2: p\n";
+    EXPECT_EQ(countsOf(two + "Rows 3 and 4: as rows 1 and 2"), "7 7 8 8");
+    EXPECT_EQ(countsOf(two + "Rows 3-6: rep rows 1-2 twice"), "7 7 8 8 9 9");
+    EXPECT_EQ(countsOf(two + "Rows 3-6: rep last 2 rows"), "7 7 8 8 9 9");
+    EXPECT_EQ(countsOf(two + "Rows 3 to 6: as 1st and 2nd rows."), "7 7 8 8 9 9");
+    EXPECT_NE(errorsOf(two + "Rows 3-5: rep rows 1 and 2"), "");
+    EXPECT_NE(errorsOf(two + "Rows 3-6: rep rows 1 and 2 three times"), "");
+    EXPECT_EQ(
+        countsOf("Cast on: 6\nInc row: k1, yo, k to end (7 sts)\nRow 2: p\nRow 3: rep inc row"),
+        "7 7 8");
+}
+
+TEST(Remarks, WorkNoRow) {
+    const std::string text = "Cast on: 6\nRow 1: k2, yo, k to end\n";
+    EXPECT_EQ(countsOf(text + "Bind off all stitches loosely.\nBlock to measurements."), "7");
+    EXPECT_EQ(countsOf(text + "Note: slip the markers as you come to them.\nRow 2: p"), "7 7");
+}
+
+// A chart of right-side rows whose rule says that the rows between keep every stitch as it shows.
+TEST(RowsBetween, AreSaidInAKnittersWordsAndProven) {
+    const std::string text = "Cast on: 8\nRow 1: k2, p2, k2, yo, k2tog\nRow 3: k2, p2, k4\n";
+    const Chart chart = chartOfText(text);
+    ASSERT_EQ(chart.uncharted, Uncharted::AsTheyPresent);
+    EXPECT_TRUE(compareRows(chart, readWritten(text).pattern)->same());
+    const auto written = writeRows(chart);
+    ASSERT_TRUE(written) << written.error().message;
+    EXPECT_NE(written->text().find("Row 2 and all WS rows: knit the knits and purl the purls."),
+              std::string::npos)
+        << written->text();
+    const auto with = [&](const char* between) {
+        return compareRows(chart,
+                           readWritten("Cast on: 8\nRow 1: k2, p2, k2, yo, k2tog\nRow 2 and all WS "
+                                       "rows: " +
+                                       std::string(between) + "\nRow 3: k2, p2, k4\n")
+                               .pattern)
+            ->same();
+    };
+    EXPECT_TRUE(with("work sts as they appear"));
+    EXPECT_TRUE(with("p4, k2, p2"));
+    EXPECT_FALSE(with("purl"));
+    EXPECT_FALSE(with("p2, k2, p4"));
+}
+
+}  // namespace
+}  // namespace lacewright

@@ -1,0 +1,85 @@
+#include "core/check/check.h"
+#include "core/words/compare.h"
+#include "core/words/writer.h"
+#include "tests/core/words/reading.h"
+
+// Texts of several sizes as one chart.
+namespace lacewright {
+namespace {
+
+// "S 3..10 x7, M 2..11 x8": columns and times of the repeat of every size.
+std::string sizesOf(const Chart& chart) {
+    std::string out;
+    for (const Size& size : chart.sizes) {
+        out += (out.empty() ? "" : ", ") + size.name + " " + std::to_string(size.reach.start) +
+               ".." + std::to_string(size.reach.end);
+        if (size.times.contains("A")) out += " x" + std::to_string(size.times.at("A"));
+        if (!size.changes.empty()) out += " and changes";
+    }
+    return out;
+}
+
+void expectSameKnitting(const Chart& chart, const std::string& text) {
+    EXPECT_TRUE(check(chart).knittable) << text;
+    const auto against = compareRows(chart, readWritten(text).pattern);
+    ASSERT_TRUE(against) << against.error().message;
+    EXPECT_TRUE(against->same()) << text;
+    const auto written = writeRows(chart);
+    ASSERT_TRUE(written) << written.error().message;
+    const auto again = compareRows(chart, readWritten(written->text()).pattern);
+    ASSERT_TRUE(again) << written->text();
+    EXPECT_TRUE(again->same()) << written->text();
+}
+
+TEST(SizesFromRows, EdgesOfTheirOwnBeginAndEndAtColumnsOfTheirOwn) {
+    const std::string text =
+        "Sizes: S (M, L)\nCast on 20 (24, 28) sts.\n"
+        "Row 1: K3 (4, 5), *yo, k2tog; rep from * to last 3 (4, 5) sts, k to end.\nRow 2: P.\n";
+    const Chart chart = chartOfText(text);
+    // Counted by hand: 20 = 3 + 7 x 2 + 3, 24 = 4 + 8 x 2 + 4, 28 = 5 + 9 x 2 + 5.
+    EXPECT_EQ(sizesOf(chart), "S 3..10 x7, M 2..11 x8, L 1..12 x9");
+    EXPECT_EQ(chart.width, 12);
+    EXPECT_EQ(chart.points.size(), 6u);
+    expectSameKnitting(chart, text);
+}
+
+TEST(SizesFromRows, WithoutARepeatTheMotifKeepsItsPlace) {
+    const std::string text =
+        "Sizes: S (M, L)\nCast on: 12 (16, 20)\nRow 1: k4 (6, 8), yo, k2tog, k to end\nRow 2: p\n"
+        "Row 3: k3 (5, 7), yo, k2tog, yo, k2tog, k to end\n";
+    const Chart chart = chartOfText(text);
+    EXPECT_EQ(sizesOf(chart), "S 5..16, M 3..18, L 1..20");
+    expectSameKnitting(chart, text);
+}
+
+TEST(SizesFromRows, ARepeatCountedBySizeIsTheBox) {
+    const std::string text =
+        "Sizes: S (M, L)\nCast on: 25 (33, 41)\nRow 1: k2, *yo, k2, sk2p, k2, yo, k1; rep from * 1 "
+        "(2, 3) more times, k to end\nRow 2: k2, p to last 2 sts, k2\n";
+    const Chart chart = chartOfText(text);
+    EXPECT_EQ(sizesOf(chart), "S 1..17 x2, M 1..17 x3, L 1..17 x4");
+    expectSameKnitting(chart, text);
+}
+
+TEST(SizesFromRows, ShapingMovesTheEdgesOnItsRows) {
+    const std::string text =
+        "Sizes: S (M)\nCast on: 8 (10)\nRow 1: k3 (4), yo, k2tog, k3 (4)\nRow 2: p\n"
+        "Row 3: k3 (4), yo, k2, yo, k3 (4)\nRow 4: p\n";
+    const Chart chart = chartOfText(text);
+    ASSERT_EQ(chart.sizes.size(), 2u);
+    expectSameKnitting(chart, text);
+}
+
+// A size that decreases at its own edge is no part of the larger one.
+TEST(SizesFromRows, WhatDoesNotLieWithinTheWidestIsRefused) {
+    const std::string text =
+        "Sizes: S (M)\nCast on: 12 (16)\nRow 1: k4 (6), yo, k2tog, k to end\n"
+        "Row 2: p2tog, p to end\n";
+    const auto drawn = chartFromRows(readWritten(text).pattern);
+    ASSERT_FALSE(drawn);
+    EXPECT_NE(drawn.error().message.find("draw one size at a time"), std::string::npos);
+    EXPECT_TRUE(chartFromRows(readWritten(text).pattern, 0));
+}
+
+}  // namespace
+}  // namespace lacewright
