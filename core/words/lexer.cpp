@@ -55,6 +55,9 @@ std::uint32_t plain(std::uint32_t code) {
         case 0x2605:
         case 0x2606:
             return '*';
+        case 0x2022:  // bullets between stitches
+        case 0x00B7:
+            return ',';
         case 0x2026:
             return '.';
         case 0x2044:

@@ -43,7 +43,16 @@ class HeadingParser {
         return std::string(trim(target_.text.substr(from.offset, to.offset - from.offset)));
     }
 
+    // "Using smaller needles and MC, cast on 40 sts".
+    void passWithWhat() {
+        if (!at_.isWord({"with", "using"})) return;
+        const std::size_t start = at_.position();
+        while (!at_.atEnd() && !(at_.isWord({"cast"}) && at_.isWord({"on"}, 1))) at_.advance();
+        if (at_.atEnd()) at_.moveTo(start);
+    }
+
     bool castOn() {
+        passWithWhat();
         const Place place = at_.peek().place;
         const bool named = (at_.isWord({"cast"}) && at_.isWord({"on"}, 1)) || at_.isWord({"co"});
         const bool multiple = at_.isWord({"multiple", "multiples"});

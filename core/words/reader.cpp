@@ -143,6 +143,7 @@ class Reader {
                     error(place, "this row says nothing", "its stitches");
                     continue;
                 }
+                spellOutEachEnd(body);
                 RowParser parser(std::move(body), {vocabulary, {read_.messages, sizes_}});
                 table_.add(*rowHeading, parser.parse(), place);
             } else if (const auto again = parseRowsAgain(at, {read_.messages, sizes_});

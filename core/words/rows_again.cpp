@@ -1,10 +1,24 @@
 #include "core/words/rows_again.h"
 
 #include <algorithm>
+#include <string_view>
 
 #include "core/words/row_numbers.h"
 
 namespace lacewright {
+
+namespace {
+
+// Tokens of `words` as if they stood at `place`.
+void append(std::vector<Token>& to, std::string_view words, const Place& place) {
+    for (Token word : tokenize(words)) {
+        if (word.kind == TokenKind::End) break;
+        word.place = place;
+        to.push_back(std::move(word));
+    }
+}
+
+}  // namespace
 
 int parseAtBeginnings(std::vector<Token>& line) {
     TokenCursor at(line);
@@ -19,12 +33,7 @@ int parseAtBeginnings(std::vector<Token>& line) {
             isRowWord(at, 1)) {
             const int rows = std::clamp(at.peek().value, 1, kMaxRowNumber);
             std::vector<Token> one(line.begin(), line.begin() + static_cast<std::ptrdiff_t>(start));
-            for (Token word : tokenize(", asis to end ,")) {
-                if (word.kind == TokenKind::End) break;
-                word.place = line[start].place;
-                word.glued = false;
-                one.push_back(std::move(word));
-            }
+            append(one, ", asis to end ,", line[start].place);
             one.insert(one.end(), line.begin() + static_cast<std::ptrdiff_t>(at.position()) + 2,
                        line.end());
             line = std::move(one);
@@ -33,6 +42,44 @@ int parseAtBeginnings(std::vector<Token>& line) {
         at.moveTo(start);
     }
     return 0;
+}
+
+void spellOutEachEnd(std::vector<Token>& body) {
+    TokenCursor at(body);
+    const Place place = at.peek().place;
+    const bool inc = at.acceptWord({"inc", "increase"});
+    if (!inc && !at.acceptWord({"dec", "decrease"})) return;
+    if (at.isNumber()) {
+        if (at.peek().value != 1) return;
+        at.advance();
+    }
+    at.acceptStitchNoun();
+    at.acceptWord({"at"});
+    if (!at.acceptWord({"each", "both"}) || !at.acceptWord({"end", "ends"})) return;
+    if (at.acceptWord({"of"})) {
+        at.skipWords({"the", "this", "row", "rnd", "round"});
+    }
+    at.accept(TokenKind::Comma);
+    std::string between = "asis";  // what is worked from end to end
+    if (at.acceptWord({"k", "knit"})) {
+        between = "k";
+    } else if (at.acceptWord({"p", "purl"})) {
+        between = "p";
+    } else {
+        at.skipWords({"work", "working", "even", "in", "patt", "pattern"});
+    }
+    at.skipWords({"across", "to", "end", "all", "sts", "rest", "the", "row", "of"});
+    at.accept(TokenKind::Stop);
+    // Nothing but a stated count may follow.
+    if (!at.atEnd() && !at.is(TokenKind::Open) && !at.is(TokenKind::Dash) && !at.isNumber()) return;
+    std::vector<Token> spelled;
+    append(spelled,
+           inc ? "inc 1, " + between + " to last st, inc 1"
+               : "k2tog, " + between + " to last 2 sts, k2tog",
+           place);
+    spelled.insert(spelled.end(), body.begin() + static_cast<std::ptrdiff_t>(at.position()),
+                   body.end());
+    body = std::move(spelled);
 }
 
 namespace {

@@ -14,6 +14,10 @@ namespace lacewright {
 // Requires: the last token is End.
 int parseAtBeginnings(std::vector<Token>& line);
 
+// "Dec 1 st at each end, p to end" as the body of a row: put into stitches, "k2tog, p to last 2
+// sts, k2tog"; another body is left as it is. Requires: the last token is End.
+void spellOutEachEnd(std::vector<Token>& body);
+
 struct RowsAgainWords {
     int first = 0;  // 0: the last `count` rows
     int last = 0;   // 0: up to the last row
