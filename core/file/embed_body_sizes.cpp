@@ -1,13 +1,19 @@
-// Build tool: resources/body_sizes.json as C++.
+// Build tool: reads resources/body_sizes.json and writes it out as C++; a slip in the file stops
+// the build.
+// usage: embed_body_sizes body_sizes.json out.cpp
 
+#include <fstream>
+#include <iostream>
+#include <nlohmann/json.hpp>
 #include <sstream>
-
-#include "core/file/embed.h"
 
 namespace {
 
-using lacewright::embed::quoted;
 using nlohmann::json;
+
+std::string quoted(const json& text) {
+    return "R\"~(" + text.get<std::string>() + ")~\"";
+}
 
 std::string spans(const json& list, std::size_t sizes) {
     if (list.size() != sizes) throw std::runtime_error("a measurement lacks a size");
@@ -23,8 +29,18 @@ std::string spans(const json& list, std::size_t sizes) {
     return "{" + out.str() + "}";
 }
 
-void write(const json& data, std::ostream& out) {
-    out << "const std::vector<BodySizeTable>& bodySizeTables() {\n"
+}  // namespace
+
+int main(int argc, char** argv) try {
+    if (argc != 3) {
+        std::cerr << "usage: embed_body_sizes body_sizes.json out.cpp\n";
+        return 2;
+    }
+    std::ifstream in(argv[1]);
+    const json data = json::parse(in);
+    std::ofstream out(argv[2]);
+    out << "#include \"core/plan/body_sizes.h\"\n\nnamespace lacewright {\n\n"
+           "const std::vector<BodySizeTable>& bodySizeTables() {\n"
            "    static const std::vector<BodySizeTable> tables = {\n";
     for (const json& table : data.at("tables")) {
         out << "    {" << quoted(table.at("id")) << "," << quoted(table.at("title")) << ","
@@ -39,11 +55,9 @@ void write(const json& data, std::ostream& out) {
         }
         out << "    }},\n";
     }
-    out << "    };\n    return tables;\n}\n";
-}
-
-}  // namespace
-
-int main(int argc, char** argv) {
-    return lacewright::embed::run(argc, argv, "core/plan/body_sizes.h", write);
+    out << "    };\n    return tables;\n}\n\n}  // namespace lacewright\n";
+    return out.flush() ? 0 : 2;
+} catch (const std::exception& error) {
+    std::cerr << argv[1] << ": " << error.what() << "\n";
+    return 2;
 }

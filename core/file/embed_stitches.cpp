@@ -1,14 +1,17 @@
-// Build tool: resources/stitches.json as C++.
+// Build tool: reads resources/stitches.json and writes it out as C++, so that the program carries
+// its stitches and a slip in the file stops the build.
+// usage: embed_stitches stitches.json out.cpp
 
+#include <fstream>
+#include <iostream>
 #include <map>
+#include <nlohmann/json.hpp>
 #include <set>
 #include <sstream>
-
-#include "core/file/embed.h"
+#include <stdexcept>
 
 namespace {
 
-using lacewright::embed::quoted;
 using nlohmann::json;
 
 const std::map<std::string, std::string> kKinds = {
@@ -18,6 +21,10 @@ const std::map<std::string, std::string> kKinds = {
     {"cast on", "CastOn"},    {"no stitch", "NoStitch"}};
 const std::map<std::string, std::string> kLeans = {
     {"none", "None"}, {"right", "Right"}, {"left", "Left"}, {"centred", "Centred"}};
+
+std::string quoted(const json& text) {
+    return "R\"~(" + text.get<std::string>() + ")~\"";
+}
 
 // The C++ name of a word of the catalogue.
 std::string nameOf(const json& word, const std::map<std::string, std::string>& names) {
@@ -54,8 +61,19 @@ std::string stitch(const json& s) {
     return out.str();
 }
 
-void write(const json& catalogue, std::ostream& out) {
-    out << "const StitchCataloguePtr& builtInStitches() {\n"
+}  // namespace
+
+int main(int argc, char** argv) try {
+    if (argc != 3) {
+        std::cerr << "usage: embed_stitches stitches.json out.cpp\n";
+        return 2;
+    }
+    std::ifstream in(argv[1]);
+    if (!in) throw std::runtime_error("cannot be read");
+    const json catalogue = json::parse(in);
+    std::ofstream out(argv[2]);
+    out << "#include \"core/stitch/catalogue.h\"\n\nnamespace lacewright {\n\n"
+           "const StitchCataloguePtr& builtInStitches() {\n"
            "    static const StitchCataloguePtr catalogue =\n"
            "        std::make_shared<StitchCatalogue>(std::vector<Stitch>{\n";
     std::set<std::string> ids;
@@ -69,11 +87,9 @@ void write(const json& catalogue, std::ostream& out) {
             throw std::runtime_error("stitch " + s.at("id").dump() + ": " + error.what());
         }
     }
-    out << "        });\n    return catalogue;\n}\n";
-}
-
-}  // namespace
-
-int main(int argc, char** argv) {
-    return lacewright::embed::run(argc, argv, "core/stitch/catalogue.h", write);
+    out << "        });\n    return catalogue;\n}\n\n}  // namespace lacewright\n";
+    return out.flush() ? 0 : 2;
+} catch (const std::exception& error) {
+    std::cerr << argv[1] << ": " << error.what() << "\n";
+    return 2;
 }

@@ -1,19 +1,25 @@
-// Build tool: resources/vocabulary.json, the words of the trade, as C++.
+// Build tool: reads resources/vocabulary.json and writes it out as C++, so that the program carries
+// the words of the trade and a slip in the file stops the build.
+// usage: embed_vocabulary vocabulary.json out.cpp
 
+#include <fstream>
+#include <iostream>
 #include <map>
+#include <nlohmann/json.hpp>
 #include <set>
 #include <sstream>
 
-#include "core/file/embed.h"
-
 namespace {
 
-using lacewright::embed::quoted;
 using nlohmann::json;
 
 const std::map<std::string, std::string> kRoles = {
     {"stitch", "Stitch"}, {"ground", "Ground"}, {"modifier", "Modifier"}, {"aside", "Aside"}};
 const std::set<std::string> kDialects = {"any", "us", "uk", "older"};
+
+std::string quoted(const std::string& text) {
+    return "R\"~(" + text + ")~\"";
+}
 
 // A number, "#" (the number written in the term) or "-#".
 std::string count(const json& value) {
@@ -50,8 +56,18 @@ std::string term(const json& t, const json& sources) {
     return out.str();
 }
 
-void write(const json& vocabulary, std::ostream& out) {
-    out << "const std::vector<Term>& builtInTerms() {\n"
+}  // namespace
+
+int main(int argc, char** argv) try {
+    if (argc != 3) {
+        std::cerr << "usage: embed_vocabulary vocabulary.json out.cpp\n";
+        return 2;
+    }
+    std::ifstream in(argv[1]);
+    const json vocabulary = json::parse(in);
+    std::ofstream out(argv[2]);
+    out << "#include \"core/words/vocabulary.h\"\n\nnamespace lacewright {\n\n"
+           "const std::vector<Term>& builtInTerms() {\n"
            "    static const std::vector<Term> terms = {\n";
     std::set<std::pair<std::string, bool>> seen;
     for (const json& t : vocabulary.at("terms")) {
@@ -62,11 +78,9 @@ void write(const json& vocabulary, std::ostream& out) {
         }
         out << term(t, vocabulary.at("sources"));
     }
-    out << "    };\n    return terms;\n}\n";
-}
-
-}  // namespace
-
-int main(int argc, char** argv) {
-    return lacewright::embed::run(argc, argv, "core/words/vocabulary.h", write);
+    out << "    };\n    return terms;\n}\n\n}  // namespace lacewright\n";
+    return out.flush() ? 0 : 2;
+} catch (const std::exception& error) {
+    std::cerr << argv[1] << ": " << error.what() << "\n";
+    return 2;
 }
