@@ -1,8 +1,6 @@
 #include "core/file/row_scanner.h"
 
 #include <algorithm>
-#include <bit>
-#include <cstring>
 
 #include "core/chart/chart.h"
 #include "core/file/refusal.h"
@@ -18,42 +16,7 @@ constexpr bool endsId(char c) {
     return isBlank(c) || c == '*';
 }
 
-constexpr std::uint64_t inEveryByte(unsigned byte) {
-    return 0x0101010101010101U * byte;
-}
-
-// The highest bit of the lowest byte of `word` that is a space, and perhaps of bytes above it.
-constexpr std::uint64_t firstSpace(std::uint64_t word) {
-    const std::uint64_t zeros = word ^ inEveryByte(' ');
-    return (zeros - inEveryByte(1)) & ~zeros & inEveryByte(0x80);
-}
-
-// The lowest `length` bytes of a word as a token of the memo. Requires: length <= kMaxLength.
-constexpr std::uint64_t tokenOf(std::uint64_t word, std::size_t length) {
-    return (word & ((std::uint64_t{1} << (8 * length)) - 1)) | std::uint64_t{length} << 56U;
-}
-
-// Bytes of text are the bytes of a number from the lowest up.
-constexpr bool kLowestFirst = std::endian::native == std::endian::little;
-
 }  // namespace
-
-bool RowScanner::next(Run& run) {
-    std::uint64_t word = 0;
-    if (kLowestFirst && end_ - at_ >= static_cast<std::ptrdiff_t>(sizeof word)) {
-        // No branch on what the token holds: rows of lace are short runs in no order.
-        std::memcpy(&word, at_, sizeof word);
-        if (const std::uint64_t space = firstSpace(word); space != 0) {
-            const auto length = static_cast<std::size_t>(std::countr_zero(space)) / 8;
-            if (const Run* known = memo_.find(tokenOf(word, length))) {
-                run = *known;
-                at_ += length + 1;
-                return true;
-            }
-        }
-    }
-    return nextOfAnyForm(run);
-}
 
 bool RowScanner::nextOfAnyForm(Run& run) {
     at_ = std::find_if_not(at_, end_, isBlank);
@@ -70,7 +33,7 @@ bool RowScanner::nextOfAnyForm(Run& run) {
     if (kLowestFirst && length <= RunMemo::kMaxLength) {
         std::uint64_t word = 0;
         std::memcpy(&word, token, length);
-        memo_.remember(tokenOf(word, length), run);
+        memo_.remember(RunMemo::tokenOf(word, length), run);
     }
     return true;
 }
