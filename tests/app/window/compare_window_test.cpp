@@ -24,6 +24,7 @@ class CompareTest : public WindowTest {
         }
         ASSERT_EQ(chart().sizes.size(), 3U);
         trigger(CommandId::CompareRows);
+        find<CompareWindow>("compareWindow").activateWindow();
         ASSERT_TRUE(QTest::qWaitForWindowActive(&find<CompareWindow>("compareWindow")));
     }
     QPlainTextEdit& editor() {

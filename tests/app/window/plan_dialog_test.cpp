@@ -40,6 +40,7 @@ class PlanDialogTest : public testing::Test {
         chart_ = std::move(chart);
         dialog_ = std::make_unique<PlanDialog>(chart_, nullptr);
         dialog_->show();
+        dialog_->activateWindow();
         ASSERT_TRUE(QTest::qWaitForWindowActive(dialog_.get()));
     }
     template <class Widget>

@@ -22,6 +22,7 @@ class RowsDialogTest : public testing::Test {
     void open(const QString& text) {
         dialog_ = std::make_unique<RowsDialog>(prompts_, text, nullptr);
         dialog_->show();
+        dialog_->activateWindow();
         ASSERT_TRUE(QTest::qWaitForWindowActive(dialog_.get()));
     }
     template <class Widget>
