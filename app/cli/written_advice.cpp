@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <variant>
 
 #include "app/cli/straight_chart.h"
 #include "core/base/text.h"
@@ -40,7 +41,7 @@ class Translator {
     std::vector<Finding> oddFindings() const {
         std::vector<Finding> findings;
         for (const Finding& odd : report_.findings) {
-            if (odd.rule != "symmetry") continue;
+            if (odd.rule != "symmetry" || isMerelyTexture(odd)) continue;
             Finding finding = odd;
             finding.row = numberOf(odd.row);
             finding.columns.clear();
@@ -55,6 +56,20 @@ class Translator {
     }
 
  private:
+    // Only stitches that shape nothing would change: knit against purl or a slipped edge stitch is
+    // a matter of texture, and texts have more of it than a symmetry foretells.
+    bool isMerelyTexture(const Finding& odd) const {
+        const Chart& chart = straight_.chart;
+        if (odd.mends.empty()) return false;
+        const auto& steps = odd.mends.front().steps;
+        return std::all_of(steps.begin(), steps.end(), [&](const MendStep& step) {
+            const auto* replaced = std::get_if<ReplaceStitch>(&step);
+            if (replaced == nullptr) return false;
+            const Stitch& drawn = (*chart.stitches)[chart.row(replaced->row).at(replaced->column)];
+            return drawn.net() == 0 && drawn.takes == 1;
+        });
+    }
+
     const WrittenRow& writtenRow(int rowIndex) const {
         return pattern_.rows[straight_.written[static_cast<std::size_t>(rowIndex)]];
     }

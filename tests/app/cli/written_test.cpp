@@ -14,6 +14,7 @@ namespace {
 
 using nlohmann::json;
 using testing::HasSubstr;
+using testing::Not;
 
 class WrittenRowsVerb : public testing::Test {
  protected:
@@ -48,6 +49,9 @@ TEST_F(WrittenRowsVerb, GivesTheVerdictsOnPublishedPatternsAsJson) {
         EXPECT_EQ(ran.code, report.at("knittable") ? kDone : kFound) << path;
         if (verdictWord(text, "sturdy") != "yes") continue;
         ++sturdy;
+        if (ran.code == kDone) {
+            EXPECT_THAT(ran.out, Not(HasSubstr("out of place"))) << path;
+        }
         EXPECT_EQ(report.at("knittable"), verdictWord(text, "knittable") == "yes") << path;
         const std::string closes = verdictWord(text, "closes");
         if (closes != "-") {
