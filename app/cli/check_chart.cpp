@@ -30,12 +30,13 @@ Report reportOnSize(const Report& whole, const Chart& chart, const Size& size) {
     return report;
 }
 
-std::string proven(const Chart& chart, const std::string& size) {
+std::string proven(const Chart& chart, const Report& report, const std::string& size) {
     if (size != "all") return "Proven for size " + size + ".";
     const bool sizes = !chart.sizes.empty();
     if (chart.repeats.empty()) {
         return sizes ? "Proven for every size." : "Proven: every row fits the one below it.";
     }
+    if (!report.anyTimes) return "Proven with the repeats worked as often as the notes say.";
     return sizes ? "Proven for every size and any number of repeats."
                  : "Proven for any number of repeats.";
 }
@@ -64,7 +65,7 @@ int checkChart(const Call& call, const std::string& file) {
     ReportWords words;
     words.file = file;
     words.row = chart->worked == Worked::Flat ? "Row" : "Round";
-    words.proven = proven(*chart, name);
+    words.proven = proven(*chart, report, name);
     words.nameOf = [&](Variable repeat) {
         return chart->repeats[static_cast<std::size_t>(repeat)].name;
     };

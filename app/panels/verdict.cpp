@@ -55,9 +55,12 @@ QString assumptionsOf(const Chart& chart) {
     return say("Assumed: %1.").arg(parts.join(QStringLiteral("; ")));
 }
 
-QString provenSentence(const Chart& chart) {
+QString provenSentence(const Chart& chart, const Report& report) {
     const bool sizes = !chart.sizes.empty();
     const bool repeats = !chart.repeats.empty();
+    if (repeats && !report.anyTimes) {
+        return say("Proven with the repeats worked as often as the notes say.");
+    }
     if (sizes && repeats) return say("Proven for every size and any number of repeats.");
     if (sizes) return say("Proven for every size.");
     if (repeats) return say("Proven for any number of repeats.");
@@ -83,7 +86,7 @@ Verdict verdictOf(const Chart& chart, const Report& report) {
         verdict.sentence = say("This can be knitted, but it may surprise.");
     } else {
         verdict.proven = true;
-        verdict.sentence = provenSentence(chart);
+        verdict.sentence = provenSentence(chart, report);
         parts << say("Proven");
     }
     verdict.shortForm = parts.isEmpty() ? verdict.sentence : parts.join(QStringLiteral(", "));

@@ -75,6 +75,7 @@ class Checker::Memory {
         assembly_.setChart(chart(), std::move(ofChart));
         assembly_.update();
         report_.knittable = !report_.hasFault();
+        report_.anyTimes = survey_.anyTimes();
         report_.closes = report_.knittable ? closes(survey_) : std::nullopt;
     }
 

@@ -21,6 +21,7 @@ struct RowCount {
 // The verdict on a chart.
 struct Report {
     bool knittable = false;      // no row is at fault, for any allowed number of repeats
+    bool anyTimes = false;       // ... and no row asks for one number of some repeat
     std::optional<bool> closes;  // the last row of the row repeat fits below its first; absent when
                                  // a row is at fault, so that nothing can be said
     std::vector<Finding> findings;  // by row from the bottom, whole-chart findings first

@@ -122,6 +122,18 @@ bool Survey::anyMisfit() const {
                        [](const auto& step) { return !step.second.fit.fits(); });
 }
 
+bool fixesTimes(Variable variable, const AffineForm& solved) {
+    return variable < kCastOnVariable && solved.isConstant();
+}
+
+bool Survey::anyTimes() const {
+    return std::none_of(steps_.begin(), steps_.end(), [](const auto& step) {
+        const auto& solved = step.second.fit.solved;
+        return std::any_of(solved.begin(), solved.end(),
+                           [](const auto& count) { return fixesTimes(count.first, count.second); });
+    });
+}
+
 Needle Survey::needleAtEnd() const {
     return needleBefore(height());
 }

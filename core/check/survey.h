@@ -13,6 +13,9 @@ namespace lacewright {
 // The free count of a cast-on "multiple of a plus b"; repeats have the variables 0, 1, 2 ...
 inline constexpr Variable kCastOnVariable = 1'000'000;
 
+// A repeat that must be worked so many times, whatever else is free.
+bool fixesTimes(Variable variable, const AffineForm& solved);
+
 // Bands of rows with one path, and which of them each row lies in.
 class PathTable {
  public:
@@ -64,6 +67,8 @@ class Survey {
     // Null when the row fits for every allowed number of repeats.
     const Fit* misfit(int row) const;
     bool anyMisfit() const;
+    // No row fits for one number of some repeat only.
+    bool anyTimes() const;
     // The needle after the last row.
     Needle needleAtEnd() const;
 

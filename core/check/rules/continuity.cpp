@@ -1,6 +1,7 @@
 #include "core/base/text.h"
 #include "core/check/rules/rules.h"
 #include "core/check/rules/speech.h"
+#include "core/check/sentences.h"
 
 namespace lacewright {
 
@@ -16,6 +17,13 @@ void checkContinuity(const Survey& survey, int row, std::vector<Finding>& findin
                                     rowName(chart, row) + " needs " +
                                         variableName(chart, variable) + " to be at least " +
                                         std::to_string(least) + "."));
+        }
+        for (const auto& [variable, times] : fit->solved) {
+            if (!fixesTimes(variable, times)) continue;
+            findings.push_back(note("continuity", chart.rowNumber(row),
+                                    rowName(chart, row) + " fits only with repeat " +
+                                        chart.repeats[static_cast<std::size_t>(variable)].name +
+                                        " worked " + timesText(times.constant()) + "."));
         }
         return;
     }

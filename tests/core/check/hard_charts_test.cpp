@@ -211,6 +211,19 @@ TEST(HardCharts, ACastOnThatNeverFitsSaysSo) {
             "outside it; it never fits, whatever r is: with 8 on the needle, 1 is left over."));
 }
 
+TEST(HardCharts, ARepeatAboveAPlainRowFitsForOneNumberOfTimesOnly) {
+    Chart chart = chartOf({"k*14", "k*3 k*4 k*7"});
+    chart.repeats = {box("A", 4, 7, 1, 1)};
+    const Report report = check(chart);
+    EXPECT_TRUE(report.knittable);
+    EXPECT_FALSE(report.anyTimes);
+    ASSERT_EQ(report.findings.size(), 1U);
+    EXPECT_EQ(report.findings[0].message, "Row 2 fits only with repeat A worked once.");
+    chart.repeats[0].firstRow = 0;
+    EXPECT_TRUE(check(chart).anyTimes);
+    EXPECT_TRUE(check(chart).findings.empty());
+}
+
 TEST(HardCharts, OfThreeSizesOnlyTheWrongOneIsNamed) {
     Chart chart = chartOf({"k*6 k", "k yo k2tog k*3 k"});
     chart.repeats = {box("A", 2, 7, 0, 1)};
