@@ -36,7 +36,7 @@ struct Option {
 
 // What was said after the verb.
 struct Call {
-    std::vector<std::string> files;              // everything that is no option
+    std::vector<std::string> files;              // everything that is no option; mostly files
     std::map<std::string, std::string> options;  // by name; empty text where no argument belongs
     std::ostream& out;
     std::ostream& err;
@@ -66,7 +66,9 @@ int runCheck(const Call& call);
 int runChart(const Call& call);
 int runCompare(const Call& call);
 int runDraw(const Call& call);
+int runPickUp(const Call& call);
 int runSizes(const Call& call);
+int runSpread(const Call& call);
 int runWrite(const Call& call);
 
 }  // namespace lacewright::cli

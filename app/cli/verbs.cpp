@@ -60,6 +60,19 @@ const std::vector<Verb>& verbs() {
           {"--length", "LENGTH", "rows for this length, in whole row repeats"},
           {"-o", "OUT", "write the chart with the sizes planned"}},
          &runSizes},
+        {"spread",
+         "BEFORE AFTER",
+         "tell where to increase or decrease evenly, from so many stitches to so many",
+         {{"--increase", "m1|kfb", "how a stitch is made (default: m1)"},
+          {"--ends", "half|whole|grouped",
+           "gaps at the ends of the row; grouped for the round (default: half)"}},
+         &runSpread},
+        {"pick-up",
+         "ROWS",
+         "tell how many stitches to pick up along the side of a piece, and in which rows",
+         {{"--gauge", "24x32[/4in]",
+           "stitches of the band and rows of the piece over 10 cm or 4 in"}},
+         &runPickUp},
     };
     return table;
 }

@@ -6,6 +6,7 @@ add_executable(cli_tests
     app/cli/cli_test.cpp
     app/cli/compare_test.cpp
     app/cli/draw_test.cpp
+    app/cli/evenly_test.cpp
     app/cli/nine_sizes_test.cpp
     app/cli/sizes_test.cpp
     app/cli/suspects_test.cpp
