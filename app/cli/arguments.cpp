@@ -54,8 +54,8 @@ Outcome readArguments(const std::vector<std::string>& words, const Verb& verb, C
         }
     }
     if (call.files.empty()) {
-        return misuse(std::string(verb.name) + " needs a file; \"lacewright " +
-                      std::string(verb.name) + " --help\" says more.");
+        return misuse(std::string(verb.name) + " needs " + std::string(verb.files) +
+                      "; \"lacewright " + std::string(verb.name) + " --help\" says more.");
     }
     return Done{};
 }

@@ -45,7 +45,7 @@ TEST(Cli, AnUnknownOptionSuggestsTheNearest) {
 }
 
 TEST(Cli, MisuseIsOneSentence) {
-    expectMisuse(run({"check"}), "check needs a file");
+    expectMisuse(run({"check"}), "check needs FILE...");
     expectMisuse(run({"check", "a", "--size"}), "--size must be followed by NAME");
     expectMisuse(run({"check", "--json", "--json", "a"}), "--json is given twice");
     expectMisuse(run({"check", "--json=yes", "a"}), "--json takes no argument");
