@@ -7,10 +7,6 @@
 namespace lacewright::cli {
 namespace {
 
-Error misuse(const std::string& sentence) {
-    return {ErrorCode::Refused, sentence, {}};
-}
-
 Error unknownOption(const std::string& name, const Verb& verb) {
     std::vector<std::string> names = {"--help"};
     for (const Option& option : verb.options) names.emplace_back(option.name);

@@ -22,10 +22,6 @@ std::string endingOf(const std::string& path) {
     return dot == std::string::npos ? "" : lowerAscii(path.substr(dot + 1));
 }
 
-Error misuse(const std::string& sentence) {
-    return {ErrorCode::Refused, sentence, {}};
-}
-
 Result<SheetOptions> readOptions(const Call& call, const std::string& ending) {
     SheetOptions options;
     options.title = call.get("--title");

@@ -3,6 +3,8 @@
 #include <charconv>
 #include <cmath>
 
+#include "app/cli/verb.h"
+
 namespace lacewright::cli {
 
 std::optional<double> numberIn(std::string_view text) {
@@ -40,12 +42,10 @@ std::vector<std::string> split(const std::string& text, char at) {
 }
 
 Result<Gauge> gaugeFrom(std::string text) {
-    const Error wrong{
-        ErrorCode::Refused,
+    const Error wrong = misuse(
         "--gauge must be stitches and rows over 10 cm, such as 22x30, or over 4 in, such as "
         "22x30/4in, not \"" +
-            text + "\".",
-        {}};
+        text + "\".");
     const bool fourInches = text.ends_with("/4in");
     if (fourInches) text.erase(text.size() - 4);
     const auto parts = split(text, 'x');

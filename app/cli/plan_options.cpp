@@ -7,10 +7,6 @@
 namespace lacewright::cli {
 namespace {
 
-Error misuse(const std::string& sentence) {
-    return {ErrorCode::Refused, sentence, {}};
-}
-
 // An option that is a length; `otherwise` when it is not given.
 Outcome readLength(const Call& call, const std::string& option, double& length) {
     if (!call.has(option)) return Done{};

@@ -4,7 +4,6 @@
 #include <ostream>
 
 #include "app/cli/measures.h"
-#include "app/cli/nearest.h"
 #include "app/cli/verb.h"
 #include "core/base/text.h"
 
@@ -31,9 +30,7 @@ Result<Value> chosen(const Call& call, const std::string& option,
         if (text == said) return value;
         names.emplace_back(text);
     }
-    return Error{ErrorCode::Refused,
-                 option + " must be one of " + join(names, ", ") + ", not \"" + said + "\".",
-                 {}};
+    return misuse(option + " must be one of " + join(names, ", ") + ", not \"" + said + "\".");
 }
 
 }  // namespace

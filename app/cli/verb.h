@@ -51,6 +51,9 @@ struct Call {
     int refuse(const std::string& sentence) const;
 };
 
+// What is wrong with the arguments, as one sentence.
+Error misuse(std::string sentence);
+
 struct Verb {
     std::string_view name;
     std::string_view files;    // what stands after it in the help: "FILE..."

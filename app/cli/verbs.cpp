@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <ostream>
+#include <utility>
 
 #include "app/cli/verb.h"
 
@@ -81,6 +82,10 @@ const Verb* findVerb(std::string_view name) {
     const auto found = std::find_if(verbs().begin(), verbs().end(),
                                     [name](const Verb& verb) { return verb.name == name; });
     return found == verbs().end() ? nullptr : &*found;
+}
+
+Error misuse(std::string sentence) {
+    return {ErrorCode::Refused, std::move(sentence), {}};
 }
 
 int Call::refuse(const std::string& sentence) const {

@@ -10,10 +10,6 @@
 namespace lacewright::cli {
 namespace {
 
-Error misuse(const std::string& sentence) {
-    return {ErrorCode::Refused, sentence, {}};
-}
-
 Result<WriteOptions> readOptions(const Call& call, const Chart& chart) {
     WriteOptions options;
     const std::string name = call.get("--size", "all");

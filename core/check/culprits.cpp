@@ -11,8 +11,6 @@ namespace {
 constexpr std::size_t kMaxNeighbourhoods = 4;
 constexpr int kLongestRun = 12;       // rows of a run on either side that are judged together
 constexpr double kWorthALook = 0.01;  // moves less likely than this are left aside
-constexpr double kUnexplained = 6.0;  // log odds against leaving the neighbour row in error
-constexpr double kOutOfPlace = 0.5;   // log odds from which a row may be shifted
 constexpr double kNever = -std::numeric_limits<double>::infinity();
 
 double logZ(const RowCase& rowCase, int group, int takes, int makes) {
