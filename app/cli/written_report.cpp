@@ -14,12 +14,13 @@ class Findings {
  public:
     explicit Findings(const WrittenPattern& pattern) : pattern_(pattern) {}
 
-    void add(Finding finding, std::size_t size) {
+    // Without a size it concerns the text itself.
+    void add(Finding finding, std::optional<std::size_t> size = {}) {
         const auto same = std::find_if(all_.begin(), all_.end(), [&](const Finding& f) {
             return f.row == finding.row && f.rule == finding.rule && f.message == finding.message;
         });
         Finding& kept = same == all_.end() ? all_.emplace_back(std::move(finding)) : *same;
-        if (!pattern_.sizes.empty()) kept.sizes.push_back(pattern_.sizes[size]);
+        if (size && !pattern_.sizes.empty()) kept.sizes.push_back(pattern_.sizes[*size]);
     }
 
     // By row; a finding that every asked size shares concerns no size in particular.
@@ -190,6 +191,11 @@ WrittenReport reportOnRows(const ReadRows& read, const std::vector<std::size_t>&
         result.names = std::move(proof);
     }
     report.closes = closes;
+    for (const ReadMessage& message : read.messages) {
+        findings.add(finding(
+            "text", Severity::Note, 0,
+            "Line " + std::to_string(message.place.line) + ": " + message.sentence() + "."));
+    }
     report.findings = findings.take(sizes.size());
     return result;
 }

@@ -30,13 +30,40 @@ bool listsSizes(const TokenCursor& at) {
     }
 }
 
+// "(12)" as the last thing of a row is a count, unless the numbers of several sizes are expected.
+bool isBareCount(const TokenCursor& at, const FigureContext& context) {
+    return context.inRow && context.sizes <= 1 && at.is(TokenKind::Open) &&
+           at.is(TokenKind::Number, 1) && at.is(TokenKind::Close, 2) &&
+           at.is(TokenKind::End, at.is(TokenKind::Stop, 3) ? 4 : 3);
+}
+
+// "/22/26" after the first of as many numbers as there are sizes.
+void readSlashed(TokenCursor& at, Figure& figure, std::size_t sizes) {
+    std::size_t more = 0;
+    while (at.is(TokenKind::Slash, 2 * more) && at.is(TokenKind::Number, 2 * more + 1)) ++more;
+    if (more == 0 || (sizes != 0 && sizes != more + 1)) return;
+    if (at.isWord({"rc", "lc", "rpc", "lpc"}, 2 * more)) return;  // "2/2 RC" is a crossing
+    for (std::size_t i = 0; i < more; ++i) figure.bySize.push_back(at.peek(2 * i + 1).value);
+    at.advance(2 * more);
+}
+
+// "inc", "increased", "inc'd" after the stitches by which a row changes the count.
+bool acceptChange(TokenCursor& at, bool inBracket) {
+    const bool change = at.acceptWord({"inc", "dec", "increased", "decreased", "incd", "decd",
+                                       "increase", "decrease"}) ||
+                        (inBracket && at.acceptWord({"made", "bound", "cast", "added"}));
+    if (!change) return false;
+    at.skipWords({"d", "off", "on"});
+    return true;
+}
+
 }  // namespace
 
 Figure readFigure(TokenCursor& at, FigureContext context) {
     const Place place = at.peek().place;
     Figure figure(at.peek().value);
     at.advance();
-    while (listsSizes(at)) {
+    while (listsSizes(at) && !isBareCount(at, context)) {
         at.advance();
         bool none = true;  // a dash where a number belongs means none for that size
         while (!at.is(TokenKind::Close)) {
@@ -54,6 +81,7 @@ Figure readFigure(TokenCursor& at, FigureContext context) {
         }
         at.advance();
     }
+    if (figure.bySize.size() == 1) readSlashed(at, figure, context.sizes);
     const std::size_t count = figure.bySize.size();
     if (count > 1) {
         if (context.sizes == 0) context.sizes = count;
@@ -73,26 +101,35 @@ Figure readFigure(TokenCursor& at, FigureContext context) {
 
 std::optional<StatedCount> readStatedCount(TokenCursor& at, FigureContext context) {
     const std::size_t start = at.position();
+    const std::size_t messages = context.messages.size();
     const Place place = at.peek().place;
     while (at.accept(TokenKind::Dash) || at.accept(TokenKind::Equals)) {
     }
+    const bool bare = isBareCount(at, context);
     const bool open = at.accept(TokenKind::Open);
-    at.skipWords({"total", "now", "for", "a", "of", "there", "are", "you", "have", "should", "be",
-                  "leaving"});
-    if (at.isNumber()) {
-        const std::size_t messages = context.messages.size();
-        StatedCount stated;
-        stated.stitches = readFigure(at, context);
-        const bool noun = at.acceptStitchNoun();
-        stated.change = at.isWord({"inc", "dec", "increased", "decreased", "incd", "decd"});
-        at.skipWords({"inc", "dec", "increased", "decreased", "incd", "decd", "d", "rem", "remain",
-                      "remaining", "left", "in", "total", "on", "needle", "needles", "now", "the"});
-        const bool closed = !open || at.accept(TokenKind::Close);
-        stated.place = spanning(place, at.previous().place);
-        at.accept(TokenKind::Stop);
-        if (noun && closed && (open || at.atEnd())) return stated;
-        context.messages.resize(std::min(messages, context.messages.size()));
-    }
+    StatedCount stated;
+    stated.change = true;
+    bool known = true;
+    // "(2 sts inc'd - 41 sts)" says both.
+    do {
+        at.skipWords({"total", "now", "for", "a", "of", "there", "are", "you", "have", "should",
+                      "be", "leaving"});
+        known = at.isNumber();
+        if (!known) break;
+        Figure stitches = readFigure(at, context);
+        known = at.acceptStitchNoun() || bare;
+        const bool change = acceptChange(at, open);
+        at.skipWords({"rem", "remain", "remaining", "left", "in", "total", "on", "needle",
+                      "needles", "now", "the", "after", "this", "row", "rnd"});
+        if (!change || stated.change) stated.stitches = std::move(stitches);
+        stated.change = stated.change && change;
+    } while (known && (at.accept(TokenKind::Dash) || at.accept(TokenKind::Equals) ||
+                       (open && (at.accept(TokenKind::Comma) || at.accept(TokenKind::Semicolon)))));
+    const bool closed = !open || at.accept(TokenKind::Close);
+    stated.place = spanning(place, at.previous().place);
+    at.accept(TokenKind::Stop);
+    if (known && closed && (open || at.atEnd())) return stated;
+    context.messages.resize(std::min(messages, context.messages.size()));
     at.moveTo(start);
     return {};
 }

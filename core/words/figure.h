@@ -13,6 +13,7 @@ namespace lacewright {
 struct FigureContext {
     std::vector<ReadMessage>& messages;
     std::size_t& sizes;  // how many there are; 0 while unknown, the first list sets it
+    bool inRow = false;  // among stitches: "k8 (12)" may end in a count
 };
 
 // Reads "3", "three" or one number per size: "3 (4, 5)", "82 (90: 94: 102)", "1 (2, 3) (4, 5)"; a

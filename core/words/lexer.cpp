@@ -1,8 +1,8 @@
 #include <algorithm>
-#include <array>
 #include <cstdint>
 #include <optional>
 
+#include "core/words/number_name.h"
 #include "core/words/token.h"
 
 namespace lacewright {
@@ -98,14 +98,17 @@ TokenKind punctuation(std::uint32_t code) {
         case '(':
         case '[':
         case '{':
+        case '<':
             return TokenKind::Open;
         case ')':
         case ']':
         case '}':
+        case '>':
             return TokenKind::Close;
         case '-':
             return TokenKind::Dash;
         case '/':
+        case '|':
             return TokenKind::Slash;
         case '+':
             return TokenKind::Plus;
@@ -118,15 +121,6 @@ TokenKind punctuation(std::uint32_t code) {
         default:
             return TokenKind::Strange;
     }
-}
-
-int numberNamed(std::string_view word) {
-    static constexpr std::array<std::string_view, 21> kNames = {
-        "zero",     "one",     "two",     "three",     "four",     "five",     "six",
-        "seven",    "eight",   "nine",    "ten",       "eleven",   "twelve",   "thirteen",
-        "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty"};
-    const auto found = std::find(kNames.begin(), kNames.end(), word);
-    return found == kNames.end() ? 0 : static_cast<int>(found - kNames.begin());
 }
 
 class Lexer {
@@ -182,7 +176,21 @@ class Lexer {
             step({0, 1});
         }
         token.value = numberNamed(token.text);
+        joinTens(token);
         finish(std::move(token));
+    }
+    // "thirty-one", "thirty one" is one number.
+    void joinTens(Token& one) {
+        if (one.value < 1 || one.value > 9 || tokens_.empty()) return;
+        const bool dash = tokens_.back().kind == TokenKind::Dash && tokens_.size() > 1;
+        const Token& tens = tokens_[tokens_.size() - (dash ? 2 : 1)];
+        if (tens.kind != TokenKind::Word || tens.value < 20 || tens.value % 10 != 0) return;
+        if (dash && !(one.glued && tokens_.back().glued)) return;
+        one.text = tens.text + "-" + one.text;
+        one.value += tens.value;
+        one.glued = tens.glued;
+        one.place = tens.place;
+        tokens_.resize(tokens_.size() - (dash ? 2 : 1));
     }
     void digits() {
         Token token = begin(TokenKind::Number);

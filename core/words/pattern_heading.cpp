@@ -97,7 +97,18 @@ class HeadingParser {
         return true;
     }
 
-    Figure figure() { return readFigure(at_, {target_.messages, target_.sizes}); }
+    Figure figure() {
+        Figure one = readFigure(at_, {target_.messages, target_.sizes});
+        // "18, 22, 26 sts" for three sizes
+        std::size_t more = 0;
+        while (at_.is(TokenKind::Comma, 2 * more) && at_.is(TokenKind::Number, 2 * more + 1))
+            ++more;
+        if (one.bySize.size() == 1 && more > 0 && more + 1 == target_.sizes) {
+            for (std::size_t i = 0; i < more; ++i) one.bySize.push_back(at_.peek(2 * i + 1).value);
+            at_.advance(2 * more);
+        }
+        return one;
+    }
 
     bool worked() {
         if (!at_.acceptWord({"worked", "work"})) return false;
@@ -133,6 +144,7 @@ class HeadingParser {
     bool ownStitch() {
         const Place place = at_.peek().place;
         if (!at_.acceptWord({"stitch"})) return false;
+        if (at_.isWord({"pattern", "count", "multiple", "key", "guide"})) return false;
         std::string name;
         while (!at_.atEnd() && !at_.is(TokenKind::Colon)) {
             if (!name.empty() && !at_.peek().glued) name += ' ';
@@ -160,12 +172,13 @@ class HeadingParser {
 
     // "Sizes: ..", "Title: .." and the remarks that are passed over.
     bool named() {
+        if (at_.isWord({"to"}) && at_.isWord({"fit"}, 1)) at_.advance(2);
         const Token word = at_.peek();
         if (!at_.accept(TokenKind::Word)) return false;
         if (!at_.accept(TokenKind::Colon)) return false;
-        static constexpr std::array<std::string_view, 14> kRemarks = {
-            "note", "notes",     "gauge",         "tension", "needles",      "needle",  "yarn",
-            "wool", "materials", "abbreviations", "name",    "measurements", "pattern", "multiple"};
+        static constexpr std::array<std::string_view, 13> kRemarks = {
+            "note", "notes",     "gauge", "tension",      "needles", "needle",  "yarn",
+            "wool", "materials", "name",  "measurements", "pattern", "multiple"};
         if (word.text == "sizes" || word.text == "size") return sizes(word.place);
         if (word.text == "title") return target_.pattern.title = rest(), true;
         if (word.text == "wording") return wording();
@@ -181,6 +194,7 @@ class HeadingParser {
              {"sizes", "title", "wording", "worked", "row", "rows", "rnd", "cast on"}) {
             if (editDistance(word.text, known, 2) < 2) nearest = known;
         }
+        if (nearest.empty()) return false;
         complain(word.place, "\"" + word.text + ":\" is not a heading that is known here",
                  "\"Row 1:\" or a heading such as \"Cast on:\"", nearest);
         return true;
@@ -189,8 +203,11 @@ class HeadingParser {
     bool sizes(const Place& place) {
         std::string name;
         std::vector<std::string> names;
-        for (const char c : rest() + ",") {
-            if (c != ',' && c != '(' && c != ')' && c != '[' && c != ']' && c != ':' && c != '/') {
+        const std::string list = rest();
+        std::string_view marks = ",;:()[]";
+        if (list.find_first_of(marks) == std::string::npos) marks = "/|";  // "S/M/L"
+        for (const char c : list + marks.front()) {
+            if (marks.find(c) == std::string_view::npos) {
                 name += c;
                 continue;
             }

@@ -2,7 +2,8 @@
 
 #include <algorithm>
 
-#include "core/words/edit_distance.h"
+#include "core/words/definition_line.h"
+#include "core/words/marker_places.h"
 #include "core/words/pattern_heading.h"
 #include "core/words/remark_line.h"
 #include "core/words/row_heading.h"
@@ -14,6 +15,7 @@ namespace lacewright {
 namespace {
 
 constexpr std::size_t kMostMessages = 200;
+constexpr std::size_t kMostOwnStitches = 200;
 
 class Reader {
  public:
@@ -24,12 +26,13 @@ class Reader {
         splitLines();
         readHeadings();
         readRows();
-        if (table_.empty() && read_.messages.empty()) {
+        if (table_.empty() && !read_.hasErrors()) {
             error(Place(), "there are no rows here", "\"Row 1: k1, yo, ..\"");
         }
         table_.finish(read_.pattern);
         checkRepeatFrom();
         nameSizes();
+        if (!read_.hasErrors()) settleMarkers(read_.pattern);
         std::stable_sort(
             read_.messages.begin(), read_.messages.end(),
             [](const auto& a, const auto& b) { return a.place.offset < b.place.offset; });
@@ -85,21 +88,40 @@ class Reader {
         return isRemarkLine(TokenCursor(lines_[index]), standsAlone(index));
     }
 
+    // The line above is blank or ends as a sentence does.
+    bool followsSentence(std::size_t index) const {
+        if (index == 0 || lines_[index - 1].empty()) return true;
+        const Line& above = lines_[index - 1];
+        const TokenKind last = above[above.size() - 2].kind;
+        return last == TokenKind::Stop || last == TokenKind::Close;
+    }
+
+    void passOver(const Line& line) {
+        read_.messages.push_back(
+            {false, line.front().place, "this line works no row and is passed over", {}, {}});
+    }
+
     void strangeLine(const Line& line) {
-        ReadMessage message{true,
-                            line.front().place,
-                            "this line does not say which row it is",
-                            "\"Row 1:\" or a heading such as \"Cast on:\"",
-                            {}};
-        for (const std::string_view known : {"row", "rows", "rnd", "round", "rounds"}) {
-            if (editDistance(line.front().text, known, 2) == 1) message.nearest = known;
-        }
-        read_.messages.push_back(std::move(message));
+        read_.messages.push_back(
+            {true, line.front().place, "this line does not say which row it is",
+             "\"Row 1:\" or a heading such as \"Cast on:\"", nearestHeading(TokenCursor(line))});
+    }
+
+    // "k = knit" and the like; `inList` once their heading was passed.
+    bool parseDefined(TokenCursor& at, bool& inList) {
+        const bool opens = parseDefinitionsOpening(at);
+        inList = inList || opens;
+        auto& own = read_.pattern.ownStitches;
+        const auto defined = parseDefinitions(at, inList, wording_, own);
+        if (defined && own.size() + defined->size() <= kMostOwnStitches)
+            own.insert(own.end(), defined->begin(), defined->end());
+        return opens || defined;
     }
 
     // Headings stand before the first row; own stitches and "Repeat from row" anywhere.
     void readHeadings() {
         bool rows = false;
+        bool inList = false;
         HeadingTarget target{read_.pattern, read_.messages, wording_, sizes_, text_};
         for (Line& line : lines_) {
             if (line.empty()) continue;
@@ -110,6 +132,8 @@ class Reader {
                 rows = true;
                 noteRound(line);
             } else if ((!rows || anywhere) && parsePatternHeading(at, target)) {
+                line.clear();
+            } else if (!rows && parseDefined(at, inList)) {
                 line.clear();
             }
         }
@@ -125,6 +149,9 @@ class Reader {
         Vocabulary vocabulary(wording_);
         for (const OwnStitch& own : read_.pattern.ownStitches)
             vocabulary.define(own.name, own.takes, own.makes);
+        const auto isProse = [&](std::size_t i) {
+            return followsSentence(i) && isProseLine(TokenCursor(lines_[i]), vocabulary);
+        };
         for (std::size_t i = 0; i < lines_.size(); ++i) {
             if (lines_[i].empty()) continue;
             if (isRemark(i)) continue;
@@ -134,7 +161,7 @@ class Reader {
                 Line body(lines_[i].begin() + static_cast<std::ptrdiff_t>(at.position()),
                           lines_[i].end());
                 while (i + 1 < lines_.size() && !lines_[i + 1].empty() &&
-                       !beginsRow(lines_[i + 1]) && !isRemark(i + 1)) {
+                       !beginsRow(lines_[i + 1]) && !isRemark(i + 1) && !isProse(i + 1)) {
                     body.pop_back();
                     ++i;
                     body.insert(body.end(), lines_[i].begin(), lines_[i].end());
@@ -144,7 +171,7 @@ class Reader {
                     continue;
                 }
                 spellOutEachEnd(body);
-                RowParser parser(std::move(body), {vocabulary, {read_.messages, sizes_}});
+                RowParser parser(std::move(body), {vocabulary, {read_.messages, sizes_, true}});
                 table_.add(*rowHeading, parser.parse(), place);
             } else if (const auto again = parseRowsAgain(at, {read_.messages, sizes_});
                        !again.empty()) {
@@ -154,8 +181,11 @@ class Reader {
                 heading.next = true;
                 heading.nextRows = rows;
                 heading.label = "Next row";
-                RowParser parser(std::move(lines_[i]), {vocabulary, {read_.messages, sizes_}});
+                RowParser parser(std::move(lines_[i]),
+                                 {vocabulary, {read_.messages, sizes_, true}});
                 table_.add(heading, parser.parse(), place);
+            } else if (isProse(i) || (table_.empty() && isProseLine(at, vocabulary))) {
+                passOver(lines_[i]);
             } else {
                 strangeLine(lines_[i]);
             }

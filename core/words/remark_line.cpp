@@ -1,8 +1,14 @@
 #include "core/words/remark_line.h"
 
+#include <string_view>
+
+#include "core/words/edit_distance.h"
+
 namespace lacewright {
 
 namespace {
+
+constexpr std::size_t kLongestTitle = 5;  // words
 
 bool hasNumber(const TokenCursor& line) {
     for (std::size_t i = 0; !line.is(TokenKind::End, i); ++i) {
@@ -25,6 +31,32 @@ bool isRemarkLine(const TokenCursor& line, bool first) {
     const bool bindOff = (line.isWord({"bind", "cast"}) && line.isWord({"off"}, 1)) ||
                          line.isWord({"bo", "castoff"});
     return bindOff && !hasNumber(line);
+}
+
+std::string nearestHeading(const TokenCursor& line) {
+    for (const std::string_view known : {"row", "rows", "rnd", "round", "rounds"}) {
+        if (editDistance(line.peek().text, known, 2) == 1) return std::string(known);
+    }
+    const std::string two = line.peek().text + line.peek(1).text;
+    if (line.peek().text != "cast" &&
+        (editDistance(two, "caston", 2) < 2 || editDistance(line.peek().text, "caston", 2) < 2)) {
+        return "cast on";
+    }
+    return line.isWord({"cast"}) && line.isNumber(2) ? "cast on" : "";
+}
+
+bool isProseLine(const TokenCursor& line, const Vocabulary& vocabulary) {
+    const bool numbered = line.is(TokenKind::Word) && line.is(TokenKind::Number, 1) &&
+                          (line.is(TokenKind::Colon, 2) || line.is(TokenKind::Close, 2));
+    if (numbered || !nearestHeading(line).empty()) return false;
+    if (!line.is(TokenKind::Word) || line.isNumber()) return false;
+    std::size_t words = 1;
+    while (words < kLongestTitle && line.is(TokenKind::Word, words)) ++words;
+    if (words > 1 && line.is(TokenKind::Colon, words)) return true;  // "Pattern notes: .."
+    if (line.isWord({"rep", "repeat", "work", "then", "and", "with", "using", "next", "end",
+                     "ending", "to", "across", "all", "inc", "dec"}))
+        return false;
+    return !vocabulary.match(line.tokens(), line.position());
 }
 
 }  // namespace lacewright

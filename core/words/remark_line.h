@@ -1,11 +1,20 @@
 #pragma once
 
+#include <string>
+
 #include "core/words/token_cursor.h"
+#include "core/words/vocabulary.h"
 
 namespace lacewright {
 
 // A line that tells the knitter something but works no row: "Bind off all sts loosely.", "Block to
 // measurements.", "Note: ..". `first` is true when the line cannot go on with a row above it.
 bool isRemarkLine(const TokenCursor& line, bool first);
+
+// A line of prose: it neither begins as stitches do nor looks like a row or a heading that is
+// misspelt.
+bool isProseLine(const TokenCursor& line, const Vocabulary& vocabulary);
+// The word that its first word was perhaps meant to be, "row" for "rwo"; empty when there is none.
+std::string nearestHeading(const TokenCursor& line);
 
 }  // namespace lacewright

@@ -191,12 +191,18 @@ Result<std::vector<RowStitch>> rightSideStitches(std::vector<TermWorked> terms, 
                              "symbol can show.",
                          {}};
         }
-        RowStitch stitch{{}, term.takes, term.makes, false, false, term.place};
+        RowStitch stitch;
+        stitch.takes = term.takes;
+        stitch.makes = term.makes;
+        stitch.place = term.place;
         stitch.id = side == Side::Right ? term.rightId : term.wrongId;
         if (term.term == "garter st") stitch.id = side == Side::Right ? "k" : "p";
         if (term.term == "st st") stitch.id = "k";
-        stitch.presents = term.term == "asis" || term.term == "rib" || term.term == "moss st";
-        if (stitch.presents) stitch.id = "k";
+        if (term.term == "rev st st") stitch.id = "p";
+        stitch.presents =
+            term.term == "asis" || term.term == "rib" || term.term == "double moss st";
+        stitch.moss = term.term == "moss st";
+        if (stitch.presents || stitch.moss) stitch.id = "k";
         if (stitch.id.empty() && term.takes == 0 && term.makes == 1) stitch.id = "yo";
         if (stitch.id.empty()) {
             stitch.id = nameOf(term, side, ownNames);

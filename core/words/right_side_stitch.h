@@ -16,6 +16,7 @@ struct RowStitch {
     int makes = 1;
     bool own = false;       // the catalogue has no such stitch
     bool presents = false;  // worked as it presents itself: knit on knit, purl on purl
+    bool moss = false;      // moss stitch, knit or purl as its place in the run says
     Place place;            // in the text
 
     bool operator==(const RowStitch&) const = default;

@@ -39,6 +39,8 @@ bool parseKind(TokenCursor& at, RowHeading& heading) {
     at.accept(TokenKind::Dash);
     at.skipWords({"numbered", "alt", "alternate"});
     at.accept(TokenKind::Stop);
+    if (at.is(TokenKind::Open) && at.isWord({"ws", "rs"}, 1) && at.is(TokenKind::Close, 2))
+        at.advance(3);  // "all odd-numbered (WS) rows"
     return true;
 }
 
@@ -194,19 +196,21 @@ std::optional<RowHeading> parseRowHeading(TokenCursor& at) {
         if (!heading.side) parseSide(at, heading);
         passRemark(at);
         passMarks(at);
-        return heading;
-    }
-    at.moveTo(start);
-    if (at.is(TokenKind::Number) &&
-        (at.is(TokenKind::Colon, 1) || at.is(TokenKind::Close, 1) || at.is(TokenKind::Stop, 1))) {
-        RowHeading heading;
-        heading.numbers = {at.peek().value};
-        heading.label = "Row";
-        at.advance(2);
-        parseSide(at, heading);
+        if (!heading.side) parseSide(at, heading);  // "Row 1: (RS) k2"
         passMarks(at);
         return heading;
     }
+    at.moveTo(start);
+    RowHeading bare;  // "3 & 4: k"
+    bare.numbers = parseRowNumbers(at, false);
+    if (!bare.numbers.empty() && (at.accept(TokenKind::Colon) || at.accept(TokenKind::Close) ||
+                                  at.accept(TokenKind::Stop))) {
+        bare.label = "Row";
+        parseSide(at, bare);
+        passMarks(at);
+        return bare;
+    }
+    at.moveTo(start);
     return {};
 }
 

@@ -14,7 +14,7 @@ void addRange(std::vector<int>& numbers, int to, int step) {
 
 int numberOrOrdinal(TokenCursor& at, bool ordinals) {
     if (ordinals) return at.ordinal(true);
-    if (!at.is(TokenKind::Number)) return 0;
+    if (!at.isNumber()) return 0;
     const int value = at.peek().value;
     at.advance();
     return value;

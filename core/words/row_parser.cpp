@@ -106,7 +106,7 @@ bool RowParser::skipSeparators() {
     while (at_.accept(TokenKind::Comma) || at_.accept(TokenKind::Semicolon) ||
            at_.accept(TokenKind::Stop) || at_.accept(TokenKind::Dash) ||
            at_.accept(TokenKind::Colon) || at_.accept(TokenKind::Plus) ||
-           at_.acceptWord({"and", "then"})) {
+           at_.accept(TokenKind::Slash) || at_.acceptWord({"and", "then"})) {
     }
     return at_.position() != start;
 }
@@ -152,9 +152,10 @@ bool RowParser::isOpen(int stars) const {
 }
 
 void RowParser::item(Elements& out) {
-    if (passAside() || timesBracket(out)) return;
-    at_.skipWords({"rep", "repeat", "work", "working", "next", "end", "ending", "ends", "with",
-                   "finish", "in", "now", "also", "again", "by"});
+    if (passAside() || passMade() || timesBracket(out) || knitsAndPurls(out) || cable(out)) return;
+    at_.skipWords({"rep",  "repeat", "work",     "working",    "next", "end",     "ending",
+                   "ends", "with",   "finish",   "in",         "now",  "also",    "again",
+                   "by",   "cont",   "continue", "continuing", "keep", "keeping", "taking"});
     if (at_.is(TokenKind::Open)) return bracket(out);
     const Place place = at_.peek().place;
     if (const auto match = context_.vocabulary.match(at_.tokens(), at_.position())) {

@@ -67,6 +67,7 @@ class RowParser {
         bool inAll = false;           // "3 times in all"
         bool toEnd = false;
         bool toMarker = false;
+        Figure beforeMarker{0};
         std::optional<Figure> leaves;  // "to last 2 sts"
         bool any() const { return times || toEnd || toMarker || leaves; }
     };
@@ -95,7 +96,11 @@ class RowParser {
     // row_parser_figures.cpp
     Figure figure();
     std::optional<Figure> times(Tail& tail);
+    std::optional<Figure> timesApart(Tail& tail);
+    std::optional<Figure> plainTimes(Tail& tail);
     bool parseExtent(Tail& tail);
+    bool bracketedExtent(Tail& tail);
+    bool acceptMarker();
     bool parseLast(Tail& tail);
     void parseUntil(Tail& tail);
     Tail parseTail();
@@ -118,8 +123,15 @@ class RowParser {
 
     // row_parser_stitch.cpp
     void stitch(Elements& out, const TermMatch& match, const Place& place);
-    void ground(Elements& out, const Term& term, const Place& place);
     bool passedOverLater() const;
+
+    // row_parser_ground.cpp
+    void ground(Elements& out, const Term& term, const Place& place);
+    bool knitsAndPurls(Elements& out);
+
+    // row_parser_cable.cpp
+    int slippedToCableNeedle();
+    bool cable(Elements& out);
 
     // row_parser_count.cpp
     Working working(const Term& term, const TermMatch& match) const;
@@ -141,6 +153,7 @@ class RowParser {
     bool passYarn();
     bool passNeedles();
     bool passAside();
+    bool passMade();
     void passWhatIsPassedOver();
 
     TokenCursor at_;

@@ -43,11 +43,27 @@ bool RowParser::passAside() {
     return false;
 }
 
+// "(sk2p made)": a bracket that only says what the stitches before it are.
+bool RowParser::passMade() {
+    constexpr std::size_t kLongest = 6;  // tokens
+    if (!at_.is(TokenKind::Open)) return false;
+    for (std::size_t i = 1; i <= kLongest; ++i) {
+        if (at_.is(TokenKind::Close, i)) {
+            if (!at_.isWord({"made", "completed", "formed", "worked"}, i - 1)) return false;
+            at_.advance(i + 1);
+            return true;
+        }
+        if (!at_.is(TokenKind::Word, i) && !at_.is(TokenKind::Number, i)) return false;
+    }
+    return false;
+}
+
 // After "pass slipped stitch over": "the k st", "the k2tog", which it is passed over.
 void RowParser::passWhatIsPassedOver() {
     if (at_.previous().text != "over") return;
     const std::size_t start = at_.position();
-    at_.acceptWord({"the"});
+    at_.skipWords({"the", "those", "these", "both", "all", "last"});
+    if (at_.isNumber() && at_.isStitchNoun(1)) return at_.advance(2);
     if (at_.acceptWord({"k", "knit", "knitted", "p", "purl", "purled", "worked"})) {
         if (at_.acceptStitchNoun()) return;
         at_.moveTo(start);

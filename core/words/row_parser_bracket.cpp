@@ -46,7 +46,7 @@ void RowParser::bracket(Elements& out) {
     at_.moveTo(after);
     Tail tail;
     if (parseExtent(tail)) return out.push_back(stretchOf(std::move(body), tail, place, false));
-    if (auto count = times(tail))
+    if (auto count = timesApart(tail))
         return out.push_back({place, Group{std::move(body), std::move(*count)}});
     if (at_.isNumber() && !context_.vocabulary.match(at_.tokens(), at_.position())) {
         return out.push_back({place, Group{std::move(body), figure()}});
@@ -56,13 +56,13 @@ void RowParser::bracket(Elements& out) {
 
 // "5 x (yo, k2tog)". Nothing is passed when none stands here.
 bool RowParser::timesBracket(Elements& out) {
-    if (!at_.isNumber()) return false;
+    if (!at_.isNumber() || context_.vocabulary.match(at_.tokens(), at_.position())) return false;
     const std::size_t start = at_.position();
     const std::size_t messages = context_.figures.messages.size();
     const Place place = at_.peek().place;
     Figure count = figure();
-    const bool sign = at_.accept(TokenKind::Cross) || at_.acceptWord({"x", "times"});
-    if (!sign || !at_.is(TokenKind::Open)) {
+    if (!at_.accept(TokenKind::Cross)) at_.acceptWord({"x", "times"});
+    if (!at_.is(TokenKind::Open)) {
         context_.figures.messages.resize(std::min(messages, context_.figures.messages.size()));
         at_.moveTo(start);
         return false;

@@ -86,6 +86,11 @@ void RowParser::passWhere() {
 
 void RowParser::modifiers(Working& work) {
     passWhere();
+    // "sl 1 yf": the yarn lies in front of the slipped stitch.
+    if (work.term == "sl" && at_.isWord({"yf", "yfwd", "yft"}) &&
+        (at_.is(TokenKind::Comma, 1) || at_.is(TokenKind::End, 1) || at_.is(TokenKind::Close, 1))) {
+        at_.advance();
+    }
     while (const auto match = context_.vocabulary.match(at_.tokens(), at_.position())) {
         if (match->term->role != TermRole::Modifier) return;
         at_.advance(match->tokens);

@@ -3,6 +3,19 @@
 
 namespace lacewright {
 
+namespace {
+
+Figure sumOf(const Figure& a, const Figure& b) {
+    const std::size_t sizes = std::max(a.bySize.size(), b.bySize.size());
+    Figure sum;
+    sum.bySize.clear();
+    for (std::size_t i = 0; i < sizes; ++i)
+        sum.bySize.push_back(std::min(kMaxFigure, a.of(i) + b.of(i)));
+    return sum;
+}
+
+}  // namespace
+
 Figure RowParser::figure() {
     return readFigure(at_, context_.figures);
 }
@@ -11,10 +24,38 @@ Figure RowParser::figure() {
 // told of "more" and "in all".
 std::optional<Figure> RowParser::times(Tail& tail) {
     const std::size_t start = at_.position();
+    if (!at_.accept(TokenKind::Open)) return plainTimes(tail);
+    // "(3 times)"
+    const std::size_t messages = context_.figures.messages.size();
+    Tail inner;
+    auto count = plainTimes(inner);
+    if (count && at_.accept(TokenKind::Close)) {
+        tail = inner;
+        return count;
+    }
+    context_.figures.messages.resize(std::min(messages, context_.figures.messages.size()));
+    at_.moveTo(start);
+    return {};
+}
+
+// The same after a bracket or a closed star, from which a mark may part it: "(yo, ssk) - 3 times".
+std::optional<Figure> RowParser::timesApart(Tail& tail) {
+    if (auto count = times(tail)) return count;
+    const std::size_t start = at_.position();
+    if (at_.accept(TokenKind::Dash) || at_.accept(TokenKind::Comma) ||
+        at_.accept(TokenKind::Semicolon) || at_.accept(TokenKind::Colon)) {
+        if (auto count = times(tail)) return count;
+    }
+    at_.moveTo(start);
+    return {};
+}
+
+std::optional<Figure> RowParser::plainTimes(Tail& tail) {
+    const std::size_t start = at_.position();
     const auto qualify = [this, &tail] {
         at_.accept(TokenKind::Comma);
         const std::size_t before = at_.position();
-        if (at_.acceptWord({"more", "again"})) {
+        if (at_.acceptWord({"more", "again", "additional", "further"})) {
             tail.more = true;
         } else if (at_.acceptWord({"altogether", "total"})) {
             tail.inAll = true;
@@ -42,7 +83,7 @@ std::optional<Figure> RowParser::times(Tail& tail) {
         const std::size_t messages = context_.figures.messages.size();
         Figure count = figure();
         if (sign) return count;
-        tail.more = at_.acceptWord({"more"});
+        tail.more = at_.acceptWord({"more", "additional", "further", "extra"});
         if (at_.acceptWord({"times", "time", "x", "repeats", "reps"}) ||
             at_.accept(TokenKind::Cross)) {
             qualify();
@@ -67,18 +108,19 @@ bool RowParser::parseExtent(Tail& tail) {
         tail.toEnd = true;
         return true;
     }
-    if (at_.acceptWord({"until"})) {
+    if (at_.acceptWord({"until", "till"})) {
         parseUntil(tail);
         return true;
     }
-    if (!at_.acceptWord({"to", "till"})) return false;
+    if (bracketedExtent(tail)) return true;
+    if (!at_.acceptWord({"to"})) return false;
     at_.skipWords({"the", "within", "next"});
     if (at_.acceptWord({"end", "ends"})) {
         if (at_.acceptWord({"of"})) at_.skipWords({"the", "row", "rnd", "round", "needle"});
         tail.toEnd = true;
         return true;
     }
-    if (at_.acceptWord({"marker", "m", "mkr"})) {
+    if (acceptMarker()) {
         tail.toMarker = true;
         return true;
     }
@@ -87,11 +129,46 @@ bool RowParser::parseExtent(Tail& tail) {
         const Figure leaves = figure();
         if (at_.acceptStitchNoun() && (at_.acceptWord({"of", "from", "before"}))) {
             at_.skipWords({"the", "end", "row", "rnd", "round", "of", "next"});
-            tail.toMarker = at_.acceptWord({"marker", "m", "mkr"});
-            if (!tail.toMarker) tail.leaves = leaves;
+            tail.toMarker = acceptMarker();
+            if (tail.toMarker) {
+                tail.beforeMarker = leaves;
+            } else {
+                // "to 2 sts before the last 5 sts"
+                const bool further = parseLast(tail);
+                tail.leaves = further ? sumOf(leaves, *tail.leaves) : leaves;
+            }
             return true;
         }
     }
+    at_.moveTo(start);
+    return false;
+}
+
+// "next m", "first marker", "marker A"; always the next one that comes.
+bool RowParser::acceptMarker() {
+    const std::size_t start = at_.position();
+    at_.skipWords({"first", "second", "third", "last", "next", "other"});
+    if (at_.acceptWord({"marker", "markers", "m", "mkr"})) {
+        at_.acceptWord({"a", "b", "c"});
+        return true;
+    }
+    at_.moveTo(start);
+    return false;
+}
+
+// "(to end)"
+bool RowParser::bracketedExtent(Tail& tail) {
+    const std::size_t start = at_.position();
+    const std::size_t messages = context_.figures.messages.size();
+    if (at_.accept(TokenKind::Open) &&
+        at_.isWord({"to", "across", "around", "until", "till", "round"})) {
+        Tail inner;
+        if (parseExtent(inner) && at_.accept(TokenKind::Close)) {
+            tail = inner;
+            return true;
+        }
+    }
+    context_.figures.messages.resize(std::min(messages, context_.figures.messages.size()));
     at_.moveTo(start);
     return false;
 }

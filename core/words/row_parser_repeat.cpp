@@ -112,7 +112,10 @@ void RowParser::starred(Elements& out) {
         return;
     }
     Tail tail;
-    if (auto count = times(tail)) {
+    auto count = timesApart(tail);
+    if (!count && at_.isNumber() && !context_.vocabulary.match(at_.tokens(), at_.position()))
+        count = figure();  // "*yo, ssk* 3"
+    if (count) {
         return out.push_back(
             {spanning(place, at_.previous().place), Group{std::move(body), std::move(*count)}});
     }
@@ -286,6 +289,7 @@ Element RowParser::stretchOf(Elements body, const Tail& tail, const Place& place
     stretch.leaves = tail.toEnd ? Figure(0) : tail.leaves;
     if (!tail.toEnd && !tail.leaves) stretch.leaves.reset();
     stretch.toMarker = tail.toMarker;
+    stretch.beforeMarker = tail.beforeMarker;
     return {place, std::move(stretch)};
 }
 

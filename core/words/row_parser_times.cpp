@@ -70,6 +70,12 @@ void RowParser::workedUntil(Elements& out, Element element, const Tail& tail, bo
     }
     body.push_back(std::move(element));
     Element stretch = stretchOf(std::move(body), tail, place, false);
+    // "K across, dec 1 st at end"
+    const std::size_t after = at_.position();
+    skipSeparators();
+    if (tail.toEnd && at_.isWord({"inc", "dec", "increase", "decrease"}))
+        std::get<Stretch>(stretch.what).leaves.reset();
+    at_.moveTo(after);
     std::get<Stretch>(stretch.what).breaksAnywhere = rib;
     out.push_back(std::move(stretch));
 }

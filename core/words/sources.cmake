@@ -6,14 +6,17 @@ target_sources(core PRIVATE
     words/column_layout.cpp
     words/compare.cpp
     words/cut_rows.cpp
+    words/definition_line.cpp
     words/difference_words.cpp
     words/edit_distance.cpp
     words/figure.cpp
     words/grouping.cpp
     words/lexer.cpp
     words/loop_look.cpp
+    words/marker_places.cpp
     words/merge_phrases.cpp
     words/nested_rows.cpp
+    words/number_name.cpp
     words/open_repeats.cpp
     words/pattern_heading.cpp
     words/prove.cpp
@@ -28,8 +31,10 @@ target_sources(core PRIVATE
     words/row_parser.cpp
     words/row_parser_aside.cpp
     words/row_parser_bracket.cpp
+    words/row_parser_cable.cpp
     words/row_parser_count.cpp
     words/row_parser_figures.cpp
+    words/row_parser_ground.cpp
     words/row_parser_into.cpp
     words/row_parser_repeat.cpp
     words/row_parser_stitch.cpp

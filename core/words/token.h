@@ -29,10 +29,10 @@ enum class TokenKind {
     Semicolon,
     Stop,  // .
     Colon,
-    Open,   // ( [ {
-    Close,  // ) ] }
+    Open,   // ( [ { <
+    Close,  // ) ] } >
     Dash,
-    Slash,
+    Slash,  // / |
     Plus,
     Equals,
     Cross,  // the multiplication sign

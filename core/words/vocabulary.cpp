@@ -29,6 +29,23 @@ std::string firstNumber(std::string_view text) {
     return std::string(text.substr(begin, end - begin));
 }
 
+// The first word or number of a spelling.
+std::string_view firstAtom(std::string_view text) {
+    const auto digit = [](char c) { return c >= '0' && c <= '9'; };
+    std::size_t end = 0;
+    while (end < text.size() && text[end] != ' ' && text[end] != '/' &&
+           digit(text[end]) == digit(text.front())) {
+        ++end;
+    }
+    return text.substr(0, end);
+}
+
+// "st", "sts", "stitch" and "stitches" may stand for one another.
+std::string_view oneNoun(std::string_view word) {
+    const bool noun = word == "sts" || word == "stitch" || word == "stitches";
+    return noun ? std::string_view("st") : word;
+}
+
 // In a spelling "#" stands for any number; a blank allows one in the text, no blank forbids it.
 bool isNumberMark(const Token& token) {
     return token.kind == TokenKind::Star && token.text == "#";
@@ -67,7 +84,7 @@ void Vocabulary::add(Index& index, const std::string& text, const Term& term, bo
                                   token.glued && !spelling.atoms.empty()});
     }
     if (spelling.atoms.empty()) return;
-    index[spelling.atoms.front().text].push_back(std::move(spelling));
+    index[std::string(oneNoun(spelling.atoms.front().text))].push_back(std::move(spelling));
 }
 
 void Vocabulary::define(const std::string& name, int takes, int makes) {
@@ -115,7 +132,8 @@ std::optional<TermMatch> Vocabulary::matched(const Spelling& spelling,
         } else {
             const bool named = atom.kind == TokenKind::Number && token.kind == TokenKind::Word &&
                                std::to_string(token.value) == atom.text;
-            if (!named && (token.kind != atom.kind || token.text != atom.text)) return {};
+            if (!named && (token.kind != atom.kind || oneNoun(token.text) != oneNoun(atom.text)))
+                return {};
             written += atom.text;
         }
         ++used;
@@ -150,7 +168,7 @@ std::optional<TermMatch> Vocabulary::match(const std::vector<Token>& tokens, std
             }
         }
     };
-    consider(tokens[at].text);
+    consider(oneNoun(tokens[at].text));
     if (tokens[at].value > 0) {
         consider("");
         if (tokens[at].kind == TokenKind::Word) consider(std::to_string(tokens[at].value));
@@ -160,7 +178,7 @@ std::optional<TermMatch> Vocabulary::match(const std::vector<Token>& tokens, std
 
 const Term* Vocabulary::find(std::string_view text) const {
     for (const Index* index : {&own_, builtIn_}) {
-        const auto found = index->find(text.substr(0, text.find(' ')));
+        const auto found = index->find(oneNoun(firstAtom(text)));
         if (found == index->end()) continue;
         for (const Spelling& spelling : found->second) {
             if (spelling.text == text) return spelling.term;
@@ -184,7 +202,9 @@ std::optional<std::string> Vocabulary::nearest(std::string_view text) const {
                 const std::string known = squeezed(spelling.text, number);
                 const std::size_t distance = editDistance(written, known, limit + 1);
                 const std::size_t blanks =
-                    numbered ? 0 : static_cast<std::size_t>(std::ranges::count(spelling.text, ' '));
+                    numbered ? 0
+                             : static_cast<std::size_t>(std::ranges::count_if(
+                                   spelling.text, [](char c) { return c == ' ' || c == '/'; }));
                 // Of two equally near, the one written as one word.
                 const bool better =
                     best ? distance < limit || (distance == limit && blanks < bestBlanks)

@@ -97,9 +97,47 @@ class Worker {
 
     std::vector<RowStitch> stitchesOf(std::vector<TermWorked> terms) {
         auto stitches = rightSideStitches(std::move(terms), row_.side, ownNames_);
-        if (stitches) return std::move(*stitches);
+        if (stitches) {
+            settleMoss(*stitches);
+            return std::move(*stitches);
+        }
         refuse("cannot be drawn: " + stitches.error().message);
         return {};
+    }
+
+    // Moss stitch: knit and purl by turns along the row and from row to row, knit at the right edge
+    // of its run on odd rows.
+    void settleMoss(std::vector<RowStitch>& stitches) const {
+        const std::size_t all = stitches.size();
+        for (std::size_t first = 0, end = 0; first < all; first = end + 1) {
+            end = first;
+            while (end < all && stitches[end].moss) ++end;
+            for (std::size_t i = first; i < end; ++i) {
+                const std::size_t fromRight = row_.side == Side::Right ? i - first : end - 1 - i;
+                const bool knit = (fromRight + static_cast<std::size_t>(row_.number)) % 2 == 1;
+                stitches[i].id = knit ? "k" : "p";
+            }
+        }
+    }
+
+    // A stretch of moss stitch; when it is as long as there are repeats, in pairs.
+    void moss(const RowStitch& one, const AffineForm& count, const Place& place) {
+        const auto even = [](std::int64_t n) { return n % 2 == 0; };
+        const bool pairs =
+            even(count.constant()) &&
+            std::all_of(count.terms().begin(), count.terms().end(),
+                        [&](const AffineForm::Term& t) { return even(t.coefficient); });
+        if (!count.isConstant() && !pairs)
+            return refuse("works moss stitch over stitches that are not always an even number");
+        const std::int64_t length = count.isConstant() ? count.constant() : 2;
+        if (length < 0 || !room(static_cast<std::size_t>(length))) return;
+        std::vector<RowStitch> stitches(static_cast<std::size_t>(length), one);
+        settleMoss(stitches);
+        if (count.isConstant()) return once(std::move(stitches));
+        AffineForm times(count.constant() / 2);
+        for (const auto& term : count.terms()) times.add(term.variable, term.coefficient / 2);
+        written_ += stitches.size();
+        worked_.parts.push_back({std::move(stitches), times, false, place});
     }
 
     // What was worked once up to here.
@@ -133,7 +171,9 @@ class Worker {
             solved == proof_.fit.solved.end() ? AffineForm::of(own.variable) : solved->second;
         std::vector<RowStitch> body = stitchesOf(collected(stretch.body));
         if (problem_ || body.empty()) return;
-        if (stretch.breaksAnywhere && body.size() > 1) {
+        if (body.size() == 1 && body.front().moss) {
+            moss(body.front(), times, place);
+        } else if (stretch.breaksAnywhere && body.size() > 1) {
             rib(std::move(body), times, place);
         } else if (times != AffineForm()) {
             written_ += body.size();

@@ -61,7 +61,8 @@ struct Stretch {
     Elements lastTime;            // worked once more at the end in this form, when not empty
     bool starred = false;         // a repeat of the pattern rather than "k to end"
     bool breaksAnywhere = false;  // a rib or ground that may stop in the middle of its body
-    bool toMarker = false;        // "k to m": how far is nowhere written
+    bool toMarker = false;        // "k to m": how far, the markers say
+    Figure beforeMarker{0};       // "k to 2 sts before m"
 };
 
 // Things that count nothing: markers, turning, where the yarn lies.

@@ -1,0 +1,114 @@
+#include "core/words/definition_line.h"
+
+#include <algorithm>
+
+#include "core/words/row_forms.h"
+#include "core/words/row_parser.h"
+
+namespace lacewright {
+
+namespace {
+
+constexpr std::size_t kLongestName = 6;  // tokens
+
+// How many tokens the name has that is defined here; 0 when none is.
+std::size_t nameLength(const TokenCursor& at, bool inList) {
+    for (std::size_t i = 0; i <= kLongestName; ++i) {
+        const TokenKind kind = at.peek(i).kind;
+        const bool spacedDash = kind == TokenKind::Dash && !at.peek(i).glued;
+        if (kind == TokenKind::Equals || (inList && (kind == TokenKind::Colon || spacedDash))) {
+            return i;
+        }
+        if (kind != TokenKind::Word && kind != TokenKind::Number && kind != TokenKind::Slash &&
+            kind != TokenKind::Open && kind != TokenKind::Close)
+            return 0;
+    }
+    return 0;
+}
+
+struct Defined {
+    int takes = 0;
+    int makes = 0;
+    bool oneWord = false;  // by a single stitch, "inc = kfb"
+};
+
+// Nothing when the definition is not understood as stitches.
+std::optional<Defined> defined(std::vector<Token> tokens, const Vocabulary& vocabulary) {
+    std::vector<ReadMessage> messages;
+    std::size_t sizes = 1;
+    WrittenRow row;
+    row.elements = RowParser(std::move(tokens), {vocabulary, {messages, sizes}}).parse().elements;
+    if (!messages.empty() || row.elements.empty()) return {};
+    const std::vector<CountedRow> readings = countedReadings(row, 0, 0);
+    if (readings.empty()) return {};
+    const CountedRow& usual = readings.front();
+    const RowForms& forms = usual.forms;
+    if (!usual.uncountable.empty() || !usual.own.empty() || !forms.takes.isConstant() ||
+        !forms.makes.isConstant()) {
+        return {};
+    }
+    const std::int64_t takes = forms.takes.constant();
+    const std::int64_t makes = forms.makes.constant();
+    if (takes < 0 || makes < 0 || takes > kMaxLoops || makes > kMaxLoops || takes + makes == 0)
+        return {};
+    return Defined{static_cast<int>(takes), static_cast<int>(makes), row.elements.size() == 1};
+}
+
+}  // namespace
+
+bool parseDefinitionsOpening(TokenCursor& at) {
+    const std::size_t start = at.position();
+    at.skipWords({"special", "pattern"});
+    const bool one = at.acceptWord({"abbreviations", "abbreviation", "abbr", "abbrs", "glossary",
+                                    "key", "terms", "definitions"});
+    const bool two = !one && at.acceptWord({"stitch", "stitches"});
+    if (two) at.acceptWord({"guide", "key", "used", "glossary", "abbreviations"});
+    if ((one || (two && at.position() > start + 1)) &&
+        (at.accept(TokenKind::Colon) || at.accept(TokenKind::Stop) || at.atEnd())) {
+        return true;
+    }
+    at.moveTo(start);
+    return false;
+}
+
+std::optional<std::vector<OwnStitch>> parseDefinitions(const TokenCursor& line, bool inList,
+                                                       Wording wording,
+                                                       const std::vector<OwnStitch>& known) {
+    TokenCursor at = line;
+    if (nameLength(at, inList) == 0) return {};
+    Vocabulary vocabulary(wording);
+    for (const OwnStitch& own : known) vocabulary.define(own.name, own.takes, own.makes);
+    std::vector<OwnStitch> all;
+    while (const std::size_t length = nameLength(at, inList)) {
+        OwnStitch own;
+        own.place = at.peek().place;
+        const auto match = vocabulary.match(at.tokens(), at.position());
+        const bool isKnown = match && match->tokens == length;
+        for (std::size_t i = 0; i < length; ++i) {
+            if (i > 0 && !at.peek().glued) own.name += ' ';
+            own.name += at.peek().text;
+            at.advance();
+        }
+        own.place = spanning(own.place, at.previous().place);
+        at.advance();
+        std::vector<Token> tokens;
+        while (!at.atEnd() && !at.is(TokenKind::Semicolon)) {
+            tokens.push_back(at.peek());
+            at.advance();
+        }
+        tokens.push_back(line.tokens().back());
+        at.accept(TokenKind::Semicolon);
+        // What is known keeps its counts, unless one other stitch is named for it.
+        const bool other = isKnown && match->term->role != TermRole::Stitch;
+        const auto counts = other ? std::nullopt : defined(std::move(tokens), vocabulary);
+        if (!counts || (isKnown && !counts->oneWord)) continue;
+        own.takes = counts->takes;
+        own.makes = counts->makes;
+        const bool same = isKnown && match->term->takes.with(match->number) == own.takes &&
+                          match->term->makes.with(match->number) == own.makes;
+        if (!same) all.push_back(std::move(own));
+    }
+    return all;
+}
+
+}  // namespace lacewright
