@@ -73,20 +73,20 @@ bool parseDefinitionsOpening(TokenCursor& at) {
 
 std::optional<std::vector<OwnStitch>> parseDefinitions(const TokenCursor& line, bool inList,
                                                        Wording wording,
-                                                       const std::vector<OwnStitch>& known) {
+                                                       const std::vector<OwnStitch>& earlier) {
     TokenCursor at = line;
     if (nameLength(at, inList) == 0) return {};
     Vocabulary vocabulary(wording);
-    for (const OwnStitch& own : known) vocabulary.define(own.name, own.takes, own.makes);
+    for (const OwnStitch& own : earlier) vocabulary.define(own.name, own.takes, own.makes);
     std::vector<OwnStitch> all;
     while (const std::size_t length = nameLength(at, inList)) {
         OwnStitch own;
         own.place = at.peek().place;
-        const auto match = vocabulary.match(at.tokens(), at.position());
-        const bool isKnown = match && match->tokens == length;
+        std::vector<Token> name;
         for (std::size_t i = 0; i < length; ++i) {
             if (i > 0 && !at.peek().glued) own.name += ' ';
             own.name += at.peek().text;
+            name.push_back(at.peek());
             at.advance();
         }
         own.place = spanning(own.place, at.previous().place);
@@ -98,14 +98,14 @@ std::optional<std::vector<OwnStitch>> parseDefinitions(const TokenCursor& line, 
         }
         tokens.push_back(line.tokens().back());
         at.accept(TokenKind::Semicolon);
+        name.push_back(line.tokens().back());
         // What is known keeps its counts, unless one other stitch is named for it.
-        const bool other = isKnown && match->term->role != TermRole::Stitch;
-        const auto counts = other ? std::nullopt : defined(std::move(tokens), vocabulary);
-        if (!counts || (isKnown && !counts->oneWord)) continue;
+        const auto known = defined(std::move(name), vocabulary);
+        const auto counts = defined(std::move(tokens), vocabulary);
+        if (!counts || (known && !counts->oneWord)) continue;
         own.takes = counts->takes;
         own.makes = counts->makes;
-        const bool same = isKnown && match->term->takes.with(match->number) == own.takes &&
-                          match->term->makes.with(match->number) == own.makes;
+        const bool same = known && known->takes == own.takes && known->makes == own.makes;
         if (!same) all.push_back(std::move(own));
     }
     return all;

@@ -23,6 +23,6 @@ bool parseDefinitionsOpening(TokenCursor& at);
 // no definition. `inList`: a colon or a dash will do for "=".
 std::optional<std::vector<OwnStitch>> parseDefinitions(const TokenCursor& line, bool inList,
                                                        Wording wording,
-                                                       const std::vector<OwnStitch>& known);
+                                                       const std::vector<OwnStitch>& earlier);
 
 }  // namespace lacewright
