@@ -54,6 +54,14 @@ std::optional<Defined> defined(std::vector<Token> tokens, const Vocabulary& voca
     return Defined{static_cast<int>(takes), static_cast<int>(makes), row.elements.size() == 1};
 }
 
+// What a name takes and makes that is understood already.
+std::optional<Defined> knownAs(std::vector<Token> name, const Vocabulary& vocabulary) {
+    const auto match = vocabulary.match(name, 0);
+    if (!match || match->tokens + 1 < name.size()) return defined(std::move(name), vocabulary);
+    const Term& term = *match->term;
+    return Defined{term.takes.with(match->number), term.makes.with(match->number), true};
+}
+
 }  // namespace
 
 bool parseDefinitionsOpening(TokenCursor& at) {
@@ -100,7 +108,7 @@ std::optional<std::vector<OwnStitch>> parseDefinitions(const TokenCursor& line, 
         at.accept(TokenKind::Semicolon);
         name.push_back(line.tokens().back());
         // What is known keeps its counts, unless one other stitch is named for it.
-        const auto known = defined(std::move(name), vocabulary);
+        const auto known = knownAs(std::move(name), vocabulary);
         const auto counts = defined(std::move(tokens), vocabulary);
         if (!counts || (known && !counts->oneWord)) continue;
         own.takes = counts->takes;
