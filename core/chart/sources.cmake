@@ -11,4 +11,5 @@ target_sources(core PRIVATE
     chart/point_letters.cpp
     chart/repeat_overlap.cpp
     chart/row.cpp
-    chart/row_list.cpp)
+    chart/row_list.cpp
+    chart/shaping.cpp)

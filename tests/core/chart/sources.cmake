@@ -5,4 +5,5 @@ target_sources(core_tests PRIVATE
     core/chart/edits_repeats_test.cpp
     core/chart/edits_sizes_test.cpp
     core/chart/frame_problem_test.cpp
-    core/chart/row_test.cpp)
+    core/chart/row_test.cpp
+    core/chart/shaping_test.cpp)

@@ -46,12 +46,56 @@ TEST(Foot, EverySizeHasALineFromItsStartToItsEnd) {
     const Page page = pageOf(panel());
     const Rectangle frame = frameOf(page);
     const auto lines = runsOf(page, Role::SizeLine);
-    ASSERT_EQ(lines.size(), 2U);
+    ASSERT_EQ(lines.size(), 3U);
     const Rectangle small = boundsOf(lines[0]);
     EXPECT_EQ(small.right, frame.right - 5 * kCellUnits - 1);
     EXPECT_EQ(small.left, frame.right - 11 * kCellUnits + 1);
     EXPECT_LT(boundsOf(lines[0]).bottom, boundsOf(lines[1]).bottom);
-    EXPECT_EQ(wordsOf(page, Role::SizeName), (std::vector<std::string>{"small", "large"}));
+    EXPECT_EQ(wordsOf(page, Role::SizeName),
+              (std::vector<std::string>{"small", "large, rows 1\u20133", "row 4"}));
+}
+
+// The third line of the panel is that of the rows on which its second size works columns 3 to 10.
+TEST(Foot, ShapedRowsHaveALineOfTheirOwn) {
+    const Page page = pageOf(panel());
+    const Rectangle frame = frameOf(page);
+    const auto lines = runsOf(page, Role::SizeLine);
+    ASSERT_EQ(lines.size(), 3U);
+    EXPECT_EQ(boundsOf(lines[1]).left, frame.right - 11 * kCellUnits + 1);
+    EXPECT_EQ(boundsOf(lines[2]).right, frame.right - 2 * kCellUnits - 1);
+    EXPECT_EQ(boundsOf(lines[2]).left, frame.right - 10 * kCellUnits + 1);
+}
+
+// Every tick begins at the grid; a long name stands beside its own and no other tick runs through
+// it.
+TEST(Foot, LongNamesOfPointsHangOnTheirTicks) {
+    Chart chart = blankChart(12, 2);
+    chart.points = {{"side seam", 2, {}},
+                    {"centre front", 3, {}},
+                    {"C", 4, {}},
+                    {"underarm", 6, {}},
+                    {"shoulder tip", 9, {}}};
+    const Page page = pageOf(chart);
+    const Rectangle frame = frameOf(page);
+    const auto ticks = runsOf(page, Role::PointMark);
+    const auto names = textsOf(page, Role::PointName);
+    ASSERT_EQ(ticks.size(), 5U);
+    ASSERT_EQ(names.size(), 5U);
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        SCOPED_TRACE(names[i].text);
+        const int x = frame.right - chart.points[i].column * kCellUnits + kCellUnits / 2;
+        EXPECT_EQ(boundsOf(ticks[i]).left, x);
+        EXPECT_EQ(boundsOf(ticks[i]).top, boundsOf(ticks[0]).top);
+        const bool isLetter = names[i].text == "C";
+        EXPECT_EQ(names[i].anchor, isLetter ? Anchor::Middle : Anchor::Start);
+        if (isLetter) continue;
+        EXPECT_EQ(boundsOf(ticks[i]).bottom, names[i].at.y);
+        for (std::size_t k = 0; k < ticks.size(); ++k) {
+            const Rectangle tick = boundsOf(ticks[k]);
+            if (tick.left <= x || tick.left > x + 2 * kCellUnits) continue;
+            EXPECT_LT(tick.bottom, names[i].at.y - kCellUnits / 3);
+        }
+    }
 }
 
 TEST(Foot, RepeatsAreNamedWithTheTimesOfTheChosenSize) {
@@ -80,9 +124,10 @@ TEST(ChosenSize, IsTintedOutlinedAndNamedAndTheRestVeiled) {
     }
     EXPECT_EQ(veiled, 3 * 2 + 4);
     EXPECT_FALSE(runsOf(page, Role::SizeOutline).empty());
-    EXPECT_EQ(runsOf(page, Role::ChosenSizeLine).size(), 1U);
+    EXPECT_EQ(runsOf(page, Role::ChosenSizeLine).size(), 2U);
     EXPECT_EQ(runsOf(page, Role::SizeLine).size(), 1U);
-    EXPECT_EQ(wordsOf(page, Role::ChosenSizeName), (std::vector<std::string>{"large", "large"}));
+    EXPECT_EQ(wordsOf(page, Role::ChosenSizeName),
+              (std::vector<std::string>{"large, rows 1\u20133", "row 4", "large"}));
 }
 
 TEST(ChosenSize, ItsOutlineStepsWithItsShaping) {
