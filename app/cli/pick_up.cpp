@@ -4,19 +4,9 @@
 
 #include "app/cli/measures.h"
 #include "app/cli/verb.h"
-#include "core/base/text.h"
 
 // Stitches picked up along the side of a piece.
 namespace lacewright::cli {
-namespace {
-
-std::string words(const Ratio& ratio) {
-    return counted(ratio.stitches, "stitch", "stitches") + " for every " +
-           (ratio.rows == 1 ? "row" : std::to_string(ratio.rows) + " rows");
-}
-
-}  // namespace
-
 int runPickUp(const Call& call) {
     if (call.files.size() != 1) return call.refuse("pick-up takes one number of rows.");
     const auto rows = wholeIn(call.files[0]);
@@ -29,9 +19,8 @@ int runPickUp(const Call& call) {
     if (!gauge) return call.refuse(gauge.error().text());
     const auto plan = planPickUp(gauge->stitches, gauge->rows, *rows);
     if (!plan) return call.refuse(plan.error().text());
-    call.out << counted(plan->stitches, "stitch", "stitches") << " along "
-             << counted(plan->rows, "row", "rows") << ": " << plan->recipe << ".\n"
-             << "By heart: " << words(plan->simple) << ".\n";
+    call.out << pickUpSentence(*plan) << ".\n"
+             << "By heart: " << ratioWords(plan->simple) << ".\n";
     return kDone;
 }
 

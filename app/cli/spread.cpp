@@ -1,6 +1,5 @@
 #include "core/plan/spread.h"
 
-#include <cstdlib>
 #include <ostream>
 
 #include "app/cli/measures.h"
@@ -46,15 +45,12 @@ int runSpread(const Call& call) {
     if (!increase) return call.refuse(increase.error().text());
     const auto ends = chosen(call, "--ends", kEnds);
     if (!ends) return call.refuse(ends.error().text());
-    const bool fewer = *after < *before;
-    if (fewer && call.has("--increase")) {
+    if (*after < *before && call.has("--increase")) {
         return call.refuse("--increase has no meaning where stitches become fewer.");
     }
-    const auto spread = spreadChanges(*before, std::abs(*after - *before),
-                                      fewer ? Change::Together : *increase, *ends);
+    const auto spread = spreadTo(*before, *after, *increase, *ends);
     if (!spread) return call.refuse(spread.error().text());
-    call.out << spread->recipe << " (" << spread->before << " sts become " << spread->after
-             << " sts)\n";
+    call.out << spreadSentence(*spread) << '\n';
     return kDone;
 }
 

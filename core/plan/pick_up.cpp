@@ -3,6 +3,7 @@
 #include <cmath>
 #include <numeric>
 
+#include "core/base/text.h"
 #include "core/chart/chart.h"
 #include "core/plan/spread.h"
 
@@ -90,6 +91,16 @@ Result<PickUp> planPickUp(double stitchesPerTenCm, double rowsPerTenCm, int rows
         plan.recipe = recipeText(units);
     }
     return plan;
+}
+
+std::string pickUpSentence(const PickUp& plan) {
+    return counted(plan.stitches, "stitch", "stitches") + " along " +
+           counted(plan.rows, "row", "rows") + ": " + plan.recipe;
+}
+
+std::string ratioWords(const Ratio& ratio) {
+    return counted(ratio.stitches, "stitch", "stitches") + " for every " +
+           (ratio.rows == 1 ? "row" : std::to_string(ratio.rows) + " rows");
 }
 
 }  // namespace lacewright

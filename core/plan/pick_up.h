@@ -34,4 +34,9 @@ inline constexpr int kSimpleRows = 5;
 // rows or none.
 Result<PickUp> planPickUp(double stitchesPerTenCm, double rowsPerTenCm, int rows);
 
+// "45 stitches along 60 rows: [pick up 3, skip 1] 15 times"
+std::string pickUpSentence(const PickUp& plan);
+// "3 stitches for every 4 rows"
+std::string ratioWords(const Ratio& ratio);
+
 }  // namespace lacewright

@@ -96,16 +96,17 @@ class SizePlanner {
         if (choices_.empty()) return std::nullopt;
         PlannedSize planned;
         planned.wanted = wanted_;
-        planned.chosen = best(
-            [&](const EdgeChoice& c) { return std::tuple(!c.fits, c.parted, beyondTolerance(c)); });
+        planned.chosen = best([&](const EdgeChoice& c) {
+            return std::tuple(isNarrow(c), !c.fits, c.parted, beyondTolerance(c));
+        });
         const EdgeChoice& chosen = planned.chosen;
         const EdgeChoice nearest = best([](const EdgeChoice& c) {
             return std::tuple(exact(std::abs(c.differenceCm)), !c.fits, c.parted);
         });
         if (exact(std::abs(nearest.differenceCm)) < exact(std::abs(chosen.differenceCm)))
             planned.nearer = nearest;
-        const EdgeChoice centred = best([](const EdgeChoice& c) {
-            return std::tuple(!c.fits, c.parted, std::int64_t{c.offCentre});
+        const EdgeChoice centred = best([&](const EdgeChoice& c) {
+            return std::tuple(isNarrow(c), !c.fits, c.parted, std::int64_t{c.offCentre});
         });
         if (centred.fits == chosen.fits && centred.parted == chosen.parted &&
             centred.offCentre < chosen.offCentre)
@@ -114,6 +115,11 @@ class SizePlanner {
     }
 
  private:
+    // Less than half as wide as wanted: no size of that name, however well its rows fit.
+    bool isNarrow(const EdgeChoice& choice) const {
+        return exact(2 * choice.cm) < exact(wanted_.cm);
+    }
+
     std::int64_t beyondTolerance(const EdgeChoice& choice) const {
         return std::max<std::int64_t>(
             0, exact(std::abs(choice.differenceCm)) - exact(request_.toleranceCm));

@@ -70,7 +70,8 @@ inline constexpr int kMostPlannedColumns = 400;  // width of a chart that can be
 // the motif's repeat. Sizes that differ in more than one number are not searched for: they would be
 // wide alike in many ways, and which of them is wanted is the designer's choice.
 //
-// For every size the best of all pairs of columns and all times: rows that fit, then the fewest
+// For every size the best of all pairs of columns and all times: at least half as wide as wanted
+// where any is, then rows that fit, then the fewest
 // parted pairs, then nearest to the wanted width (within the tolerance all widths are alike), then
 // mirrored, then least off centre, then nearest, then the fewest stitches, then the first columns.
 // Refuses gauges, widths and multiples out of bounds, sizes without name or with one name, charts

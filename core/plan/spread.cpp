@@ -1,6 +1,8 @@
 #include "core/plan/spread.h"
 
+#include <algorithm>
 #include <cstdint>
+#include <cstdlib>
 
 #include "core/base/text.h"
 #include "core/chart/chart.h"
@@ -137,6 +139,20 @@ Result<Spread> spreadChanges(int stitches, int changes, Change change, SpreadEnd
     }
     spread.recipe = recipeText(units);
     return spread;
+}
+
+Result<Spread> spreadTo(int before, int after, Change increase, SpreadEnds ends) {
+    if (before == after) return refused("The two numbers are alike: there is nothing to spread.");
+    if (std::min(before, after) < 1 || std::max(before, after) > kMaxNeedle) {
+        return refused("A needle holds from 1 to " + std::to_string(kMaxNeedle) + " stitches.");
+    }
+    return spreadChanges(before, std::abs(after - before),
+                         after < before ? Change::Together : increase, ends);
+}
+
+std::string spreadSentence(const Spread& spread) {
+    return spread.recipe + " (" + std::to_string(spread.before) + " sts become " +
+           std::to_string(spread.after) + " sts)";
 }
 
 Result<ShapingSchedule> scheduleShaping(int rows, int shapings) {

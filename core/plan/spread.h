@@ -37,6 +37,13 @@ struct Spread {
 // Refuses more changes than the stitches allow, and numbers out of bounds.
 Result<Spread> spreadChanges(int stitches, int changes, Change change, SpreadEnds ends);
 
+// From so many stitches to so many: `increase` where they become more, k2tog where they become
+// fewer. Refuses as above, and to change nothing.
+Result<Spread> spreadTo(int before, int after, Change increase, SpreadEnds ends);
+
+// "[k7, m1] 5 times, k4 (39 sts become 44 sts)"
+std::string spreadSentence(const Spread& spread);
+
 // Shaping rows: every `often`-th row so many times, every (often + 1)-th row the other times.
 struct ShapingSchedule {
     int often = 1;

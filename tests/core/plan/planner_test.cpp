@@ -18,6 +18,7 @@ using test::withRepeat;
 
 // The planner's aim, worked out stitch by stitch for one size.
 struct Tried {
+    bool narrow = false;  // less than half as wide as wanted
     bool misfit = false;
     int parted = 0;
     std::int64_t beyond = 0;  // of the tolerance
@@ -29,8 +30,8 @@ struct Tried {
     int times = 0;
 
     auto key() const {
-        return std::tuple(misfit, parted, beyond, lopsided, offCentre, off, stitches, reach.start,
-                          reach.end);
+        return std::tuple(narrow, misfit, parted, beyond, lopsided, offCentre, off, stitches,
+                          reach.start, reach.end);
     }
 };
 
@@ -125,6 +126,7 @@ std::optional<Tried> bestOf(const std::vector<Tried>& ways, const PlanRequest& r
         const int all = tried.stitches + 2 * request.edgeStitches;
         if (all % request.multiple != request.remainder) continue;
         tried.off = std::llround(std::abs(all * 10 / request.gauge.stitches - cm) * 1e4);
+        tried.narrow = all * 20 / request.gauge.stitches < cm - 1e-9;
         tried.beyond =
             std::max<std::int64_t>(0, tried.off - std::llround(request.toleranceCm * 1e4));
         if (!best || tried.key() < best->key()) best = tried;
@@ -217,6 +219,21 @@ TEST(PlanSizes, IsTheBestOfAllColumnsAndTimesOnRandomCharts) {
     }
     EXPECT_GT(parted, 10'000);
     EXPECT_GT(mirrored, 10);
+}
+
+// Only the two columns beside the repeat fit: the repeat drifts by a stitch each time it is worked.
+TEST(PlanSizes, DoesNotTakeAFewColumnsForAWideSize) {
+    Chart chart = chartOf({"k*6", "k k k2tog k k k"});
+    withRepeat(chart, "A", 2, 4);
+    PlanRequest request;
+    request.gauge = {10, 10, {}};
+    request.sizes = {{"M", 60}};
+    const Result<Plan> plan = planSizes(chart, request);
+    ASSERT_TRUE(plan);
+    EXPECT_FALSE(plan->sizes[0].chosen.fits);
+    EXPECT_NEAR(plan->sizes[0].chosen.cm, 60, 2);
+    request.sizes = {{"M", 2}};
+    EXPECT_TRUE(planSizes(chart, request)->sizes[0].chosen.fits);
 }
 
 TEST(PlanSizes, HoldsTheRepeatsThatAreAlikeInEverySize) {
