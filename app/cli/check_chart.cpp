@@ -5,6 +5,7 @@
 #include "app/cli/nearest.h"
 #include "app/cli/report_out.h"
 #include "core/check/advice.h"
+#include "core/check/proven.h"
 #include "core/file/chart_file.h"
 
 namespace lacewright::cli {
@@ -28,17 +29,6 @@ Report reportOnSize(const Report& whole, const Chart& chart, const Size& size) {
         row.forms = formsOf(chart, *index, size, pathOn(chart, *index, &size), times);
     }
     return report;
-}
-
-std::string proven(const Chart& chart, const Report& report, const std::string& size) {
-    if (size != "all") return "Proven for size " + size + ".";
-    const bool sizes = !chart.sizes.empty();
-    if (chart.repeats.empty()) {
-        return sizes ? "Proven for every size." : "Proven: every row fits the one below it.";
-    }
-    if (!report.anyTimes) return "Proven with the repeats worked as often as the notes say.";
-    return sizes ? "Proven for every size and any number of repeats."
-                 : "Proven for any number of repeats.";
 }
 
 Outcome knowsSize(const Chart& chart, const std::string& name) {
@@ -65,7 +55,7 @@ int checkChart(const Call& call, const std::string& file) {
     ReportWords words;
     words.file = file;
     words.row = chart->worked == Worked::Flat ? "Row" : "Round";
-    words.proven = proven(*chart, report, name);
+    words.proven = name == "all" ? provenSentence(*chart, report) : "Proven for size " + name + ".";
     words.nameOf = [&](Variable repeat) {
         return chart->repeats[static_cast<std::size_t>(repeat)].name;
     };

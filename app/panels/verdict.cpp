@@ -6,6 +6,7 @@
 
 #include "app/panels/wording.h"
 #include "core/base/text.h"
+#include "core/check/proven.h"
 
 namespace lacewright::app {
 
@@ -55,18 +56,6 @@ QString assumptionsOf(const Chart& chart) {
     return say("Assumed: %1.").arg(parts.join(QStringLiteral("; ")));
 }
 
-QString provenSentence(const Chart& chart, const Report& report) {
-    const bool sizes = !chart.sizes.empty();
-    const bool repeats = !chart.repeats.empty();
-    if (repeats && !report.anyTimes) {
-        return say("Proven with the repeats worked as often as the notes say.");
-    }
-    if (sizes && repeats) return say("Proven for every size and any number of repeats.");
-    if (sizes) return say("Proven for every size.");
-    if (repeats) return say("Proven for any number of repeats.");
-    return say("Proven: every row takes what the row below made.");
-}
-
 }  // namespace
 
 Verdict verdictOf(const Chart& chart, const Report& report) {
@@ -86,7 +75,7 @@ Verdict verdictOf(const Chart& chart, const Report& report) {
         verdict.sentence = say("This can be knitted, but it may surprise.");
     } else {
         verdict.proven = true;
-        verdict.sentence = provenSentence(chart, report);
+        verdict.sentence = QString::fromStdString(provenSentence(chart, report));
         parts << say("Proven");
     }
     verdict.shortForm = parts.isEmpty() ? verdict.sentence : parts.join(QStringLiteral(", "));

@@ -10,6 +10,8 @@ namespace lacewright {
 // chart, `width` the left one): an edge of a size there parts no companions on any row.
 // Requires: a chart with rows. Cost: rows x columns, for rows out of balance times their pairs.
 std::vector<bool> cleanLines(const Chart& chart);
+// The same for this edge of a size: where it works a companion otherwise, nothing is parted.
+std::vector<bool> cleanLines(const Chart& chart, const Size& size, Edge edge);
 
 // The clean line nearest to `line`; of two as near, the one to the right. `clean` is of cleanLines.
 int nearestClean(const std::vector<bool>& clean, int line);

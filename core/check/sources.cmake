@@ -16,6 +16,7 @@ target_sources(core PRIVATE
     check/odd_cells.cpp
     check/pairing.cpp
     check/parting.cpp
+    check/proven.cpp
     check/row_case.cpp
     check/row_odds.cpp
     check/rules/balance.cpp

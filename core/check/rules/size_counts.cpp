@@ -82,11 +82,12 @@ void explainExpected(const Survey& survey, const SizeSurvey& s, std::int64_t cou
              "then row 1 takes " + stitchCount(wanted),
              {ChangeTimes{s.size.name, name, static_cast<int>(times)}}});
     }
+    finding.mends.push_back({"Expect " + stitchCount(count) + " in size " + s.size.name,
+                             "what row 1 takes as drawn",
+                             {ChangeExpected{s.size.name, static_cast<int>(count)}}});
     if (!ways.empty()) {
         finding.message += "; " + ways.front() + ".";
-        return;
-    }
-    if (step > 0) {
+    } else if (step > 0) {
         const std::int64_t other = nearest + (wanted > nearest ? step : -step);
         finding.message += "; the nearest counts its repeat can give are " +
                            std::to_string(std::min(nearest, other)) + " and " +
@@ -94,9 +95,6 @@ void explainExpected(const Survey& survey, const SizeSurvey& s, std::int64_t cou
     } else {
         finding.message += ".";
     }
-    finding.mends.push_back({"Expect " + stitchCount(count) + " in size " + s.size.name,
-                             "what row 1 takes as drawn",
-                             {ChangeExpected{s.size.name, static_cast<int>(count)}}});
 }
 
 void checkCastOn(const Survey& survey, const SizeSurvey& s, std::vector<Finding>& findings) {

@@ -19,6 +19,15 @@ TEST(CleanLines, LetEveryRowObject) {
     EXPECT_EQ(cleanLines(chart), (std::vector<bool>{true, false, true, false, true}));
 }
 
+TEST(CleanLines, SpareWhatTheSizeWorksOtherwise) {
+    const Chart chart = chartOf({"k k yo k2tog", "k*4"});
+    Size size;
+    size.substitutions = {{0, 2, Edge::Start, "k", {}}};
+    EXPECT_EQ(cleanLines(chart, size, Edge::Start), (std::vector<bool>(5, true)));
+    EXPECT_EQ(cleanLines(chart, size, Edge::End), cleanLines(chart));
+    EXPECT_FALSE(cleanLines(chart)[1]);
+}
+
 TEST(CleanLines, AreFoundNearAndBeyond) {
     const std::vector<bool> clean = {true, false, false, true, false, true};
     EXPECT_EQ(nearestClean(clean, 1), 0);

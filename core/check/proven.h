@@ -1,0 +1,13 @@
+#pragma once
+
+#include <string>
+
+#include "core/check/check.h"
+
+namespace lacewright {
+
+// What a chart without faults and warnings is proven for: "Proven for every size and any number of
+// repeats." Requires: `report` is that of the chart.
+std::string provenSentence(const Chart& chart, const Report& report);
+
+}  // namespace lacewright
