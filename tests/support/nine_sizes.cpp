@@ -66,6 +66,55 @@ Chart stacked() {
     return chart;
 }
 
+// Yarn overs on one row, their decreases two rows above: the rows between have more stitches.
+Chart rowsApart() {
+    return repeatOf({"k k yo k k yo k k yo k k no-stitch*3", "k*14", "k*14",
+                     "k k ssk k k ssk k k no-stitch ssk k k no-stitch*2"},
+                    5, 7);
+}
+
+// Only right-side rows are drawn.
+Chart everySecondRow(Chart chart, Uncharted rule) {
+    Chart thin = chart;
+    std::vector<RowPtr> rows;
+    for (int row = 0; row < chart.height(); row += 2) rows.push_back(chart.rows[row]);
+    thin.rows = RowList(rows);
+    thin.uncharted = rule;
+    for (Repeat& repeat : thin.repeats) repeat.lastRow /= 2;
+    return thin;
+}
+
+// Columns that exist on upper rows only, at both edges.
+Chart growingEdges() {
+    return repeatOf({"no-stitch no-stitch k yo s2kp yo k k no-stitch no-stitch",
+                     "no-stitch no-stitch k*6 no-stitch no-stitch",
+                     "no-stitch yo k yo s2kp yo k k yo no-stitch", "no-stitch k*8 no-stitch",
+                     "yo k k yo s2kp yo k k k yo", "k*10"},
+                    4, 7);
+}
+
+// Every size begins and ends two columns further in on every second row.
+Chart byTwo(Chart chart) {
+    for (Size& size : chart.sizes) {
+        for (int row = 2; row < chart.height(); row += 2) {
+            const Reach below = size.changes.empty() ? size.reach : size.changes.back().reach;
+            if (below.end - below.start < 4) break;
+            const int last = std::min(row + 1, chart.height() - 1);
+            size.changes.push_back({row, last, {below.start + 2, below.end - 2}, {}});
+        }
+    }
+    return chart;
+}
+
+// Every repeat has its own number of times in every size.
+Chart ownTimes(Chart chart) {
+    int next = 0;
+    for (Size& size : chart.sizes) {
+        for (auto& [name, times] : size.times) times = next++ * 5 % 7;
+    }
+    return chart;
+}
+
 Chart steps(Chart chart) {
     int row = 0;
     for (Size& size : chart.sizes) {
@@ -193,6 +242,39 @@ std::vector<HardChart> hardNineSizes() {
             {"k*3 no-stitch yo2 k2tog ssk k*2 yo ssk no-stitch k", "k*11 no-stitch k"}, 2, 4);
         add("double yarn overs and no stitch", withNineSizes(chart, outward(1, 13)));
     }
+    add("increases and decreases on rows of their own", withNineSizes(rowsApart(), outward(1, 14)));
+    add("increases and decreases on rows of their own, inside", withNineSizes(rowsApart(), inside));
+    add("right-side rows only, purled between",
+        withNineSizes(everySecondRow(arches(), Uncharted::Purl), outward(1, 13)));
+    add("right-side rows only, worked as they present",
+        withNineSizes(everySecondRow(wide(), Uncharted::AsTheyPresent), atTheEdge));
+    add("every second round only",
+        withNineSizes(everySecondRow(inRounds(cables()), Uncharted::Knit), outward(1, 12)));
+    add("columns that begin further up", withNineSizes(growingEdges(), outward(1, 10)));
+    add("columns that begin further up, inside", withNineSizes(growingEdges(), inside));
+    add("shaped by two columns", byTwo(withNineSizes(arches(), outward(1, 13))));
+    add("shaped by two columns in rounds", byTwo(withNineSizes(inRounds(wide()), outward(1, 14))));
+    add("repeats with times of their own", ownTimes(withNineSizes(panel(), outward(1, 13))));
+    add("repeats above one another with times of their own",
+        ownTimes(withNineSizes(stacked(), {{{1, 8, 1},
+                                            {2, 7, 1},
+                                            {3, 8, 1},
+                                            {1, 2, 1},
+                                            {7, 8, 1},
+                                            {4, 6, 1},
+                                            {1, 5, 1},
+                                            {6, 7, 1},
+                                            {3, 3, 1}}})));
+    // Those on the left begin beyond the end of those on the right.
+    add("sizes beside one another", withNineSizes(wide(), {{{1, 3, 1},
+                                                            {2, 3, 2},
+                                                            {4, 6, 3},
+                                                            {5, 7, 1},
+                                                            {7, 8, 2},
+                                                            {9, 10, 1},
+                                                            {10, 12, 1},
+                                                            {9, 14, 4},
+                                                            {13, 14, 5}}}));
     return charts;
 }
 
