@@ -52,21 +52,26 @@ std::unique_ptr<Gesture> ChartView::dragFor(const Hit& hit, Qt::KeyboardModifier
     }
 }
 
-// Goes to lines where nothing is parted; with Ctrl to any line.
+// Goes to lines where nothing is parted; with Ctrl to any line. On a selected row the selected rows
+// are shaped.
 std::unique_ptr<Gesture> ChartView::sizeMarkDrag(const Hit& hit) {
     const Chart& chart = document_.chart();
     const Size& size = chart.sizes[static_cast<std::size_t>(hit.index)];
     const std::optional<int> onRow = hit.onGrid ? std::optional<int>(hit.cell.row) : std::nullopt;
     const Reach reach = onRow ? size.on(*onRow) : size.reach;
+    std::optional<RowSpan> rows = view_.selectedRows();
+    if (!onRow || (rows && !rows->holds(*onRow))) rows.reset();
     const int from = hit.edge == Edge::Start ? reach.start - 1 : reach.end;
     return std::make_unique<EditGesture>(
         document_, hit.edge == Edge::Start ? tr("Move start of size") : tr("Move end of size"),
-        [name = size.name, edge = hit.edge, onRow, from, clean = cleanLines(chart)](
-            const Chart& before, const PointerPlace& place) -> Result<Chart> {
+        [name = size.name, edge = hit.edge, onRow, rows, from,
+         clean = cleanLines(chart, size, hit.edge)](const Chart& before,
+                                                    const PointerPlace& place) -> Result<Chart> {
             if (place.line == from) return before;
             const bool free = place.modifiers.testFlag(Qt::ControlModifier);
-            return moveSizeMark(before, name, edge,
-                                free ? place.line : nearestClean(clean, place.line), onRow);
+            const int line = free ? place.line : nearestClean(clean, place.line);
+            return rows ? shapeSizeMark(before, name, edge, line, *rows)
+                        : moveSizeMark(before, name, edge, line, onRow);
         });
 }
 

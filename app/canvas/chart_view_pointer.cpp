@@ -8,6 +8,8 @@
 
 #include "app/canvas/cell_description.h"
 #include "app/canvas/chart_view.h"
+#include "core/base/text.h"
+#include "core/words/size_words.h"
 
 namespace lacewright::app {
 namespace {
@@ -145,15 +147,21 @@ void ChartView::contextMenuEvent(QContextMenuEvent* event) {
 QString ChartView::tipFor(QPoint point) const {
     const std::optional<Cell> cell = cellAt(point);
     if (cell) return describeCell(shownChart(), document_.report(), *cell);
-    switch (hitUnder(toDevice(point)).kind) {
+    const Hit hit = hitUnder(toDevice(point));
+    const auto index = static_cast<std::size_t>(hit.index);
+    const Chart& chart = shownChart();
+    switch (hit.kind) {
         case Hit::Kind::SizeMark:
             return tr(
                 "Drag to where no stitches that belong together are parted; hold Ctrl for "
                 "any column");
         case Hit::Kind::Point:
-            return tr("Drag to move it with the sizes that use it, double-click to rename it");
+            return tr("%1: drag to move it with the sizes that use it, double-click to rename it")
+                .arg(QString::fromStdString(chart.points[index].name));
         case Hit::Kind::Lane:
-            return tr("Double-click to look at this size");
+            return QString::fromStdString(
+                       join(sizeInstructionSentences(chart, chart.sizes[index]), "\n")) +
+                   tr("\nDouble-click to look at this size.");
         default:
             return {};
     }

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/chart/shaping.h"
+
 namespace lacewright::app {
 namespace {
 
@@ -53,6 +55,23 @@ Result<Chart> moveSizeMark(const Chart& chart, const std::string& name, Edge edg
     }
     (edge == Edge::Start ? reach->start : reach->end) = edge == Edge::Start ? line + 1 : line;
     return changeSize(chart, name, std::move(size));
+}
+
+Result<Chart> shapeSizeMark(const Chart& chart, const std::string& name, Edge edge, int line,
+                            const RowSpan& rows) {
+    const Size* found = chart.findSize(name);
+    if (found == nullptr) return unknown(name);
+    const Size before = *found;
+    Result<Chart> shaped = chart;
+    for (int row = rows.first; shaped && row <= rows.last;) {
+        Reach reach = before.on(row);
+        int last = row;
+        while (last < rows.last && before.on(last + 1) == reach) ++last;
+        (edge == Edge::Start ? reach.start : reach.end) = edge == Edge::Start ? line + 1 : line;
+        shaped = shapeSize(*shaped, name, row, last, reach);
+        row = last + 1;
+    }
+    return shaped;
 }
 
 int cleanColumn(const Chart& chart, const Point& point, const std::vector<bool>& clean,

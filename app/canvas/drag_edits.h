@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "app/document/view_state.h"
 #include "core/chart/edits.h"
 
 namespace lacewright::app {
@@ -22,6 +23,9 @@ Result<Chart> moveRepeatEdge(const Chart& chart, const std::string& repeat, BoxS
 // has one, on the rows that share it.
 Result<Chart> moveSizeMark(const Chart& chart, const std::string& size, Edge edge, int line,
                            std::optional<int> onRow = std::nullopt);
+// It begins or ends there on these rows only: shaping.
+Result<Chart> shapeSizeMark(const Chart& chart, const std::string& size, Edge edge, int line,
+                            const RowSpan& rows);
 // A point and every size that begins or ends at it.
 Result<Chart> movePoint(const Chart& chart, const std::string& point, int column);
 // The column nearest to `column` at which the sizes of the point part nothing; `clean` is of

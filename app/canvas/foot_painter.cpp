@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <limits>
+#include <utility>
 #include <vector>
 
 #include "app/canvas/foot_layout.h"
@@ -119,6 +120,24 @@ void paintLaneLabel(QPainter& painter, const ViewScene& scene, const QRect& lane
     painter.drawText(place, Qt::AlignCenter, label);
 }
 
+// Where the size begins and ends on rows of its own: a tick each, joined to the line by dots.
+void paintShaping(QPainter& painter, const ViewScene& scene, const QRect& lane, const Size& size,
+                  const QColor& colour) {
+    const SpanOfSize main = spanOf(scene, size.reach);
+    const int middle = lane.center().y();
+    const int half = std::min(scene.px(kMark), lane.height()) / 3;
+    const int line = scene.px(kQuietLine);
+    painter.setPen(QPen(colour, line, Qt::DotLine));
+    for (const ReachChange& change : size.changes) {
+        const SpanOfSize span = spanOf(scene, change.reach);
+        if (span.end < main.end) painter.drawLine(span.end, middle, main.end, middle);
+        if (span.start > main.start) painter.drawLine(main.start, middle, span.start, middle);
+        for (const auto& [x, other] : {std::pair(span.end, main.end), {span.start, main.start}}) {
+            if (x != other) painter.fillRect(x - line / 2, middle - half, line, 2 * half, colour);
+        }
+    }
+}
+
 // From the start mark, an arrow head in the direction of a right-side row, to the bar at the end.
 void paintLane(QPainter& painter, const ViewScene& scene, const QRect& lane, const Size& size) {
     const bool chosen = &size == scene.chosen;
@@ -127,6 +146,7 @@ void paintLane(QPainter& painter, const ViewScene& scene, const QRect& lane, con
     const int line = scene.px(chosen ? kChosenLine : kQuietLine);
     const int middle = lane.center().y();
     const int half = std::min(scene.px(kMark), lane.height()) / 2;
+    paintShaping(painter, scene, lane, size, colour);
     painter.fillRect(span.end, middle - line / 2, span.start - span.end, line, colour);
     painter.fillRect(span.end, middle - half, line, 2 * half + 1, colour);
     painter.setRenderHint(QPainter::Antialiasing);

@@ -31,6 +31,15 @@ CellArea ViewState::selection() const {
             std::min(cursor_.column, anchor_.column), std::max(cursor_.column, anchor_.column)};
 }
 
+std::optional<RowSpan> ViewState::selectedRows() const {
+    const CellArea area = selection();
+    const bool several = area.lastRow > area.firstRow;
+    const bool whole = hasSelection() && area.left - area.right + 1 == document_.chart().width;
+    const bool all = area.lastRow - area.firstRow + 1 == document_.chart().height();
+    if (all || !(several || whole)) return std::nullopt;
+    return RowSpan{area.firstRow, area.lastRow};
+}
+
 void ViewState::moveCursor(Cell cell, bool extendSelection) {
     const Cell target = inside(cell, document_.chart());
     const Cell corner = extendSelection ? anchor_ : target;

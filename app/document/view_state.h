@@ -17,6 +17,12 @@ struct Cell {
     bool operator==(const Cell&) const = default;
 };
 
+struct RowSpan {
+    int first = 0;  // row index
+    int last = 0;   // inclusive
+    bool holds(int row) const { return row >= first && row <= last; }
+};
+
 // What the person looks at: never part of the chart, never on the undo stack. Kept inside the
 // chart's bounds when the chart changes.
 class ViewState : public QObject {
@@ -30,6 +36,8 @@ class ViewState : public QObject {
     Cell anchor() const { return anchor_; }
     CellArea selection() const;
     bool hasSelection() const { return !(cursor_ == anchor_); }
+    // The rows that are selected as rows: several, or one over its whole width, but not all rows.
+    std::optional<RowSpan> selectedRows() const;
     void moveCursor(Cell cell, bool extendSelection = false);
     void select(const CellArea& area);
 

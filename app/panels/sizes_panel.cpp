@@ -73,26 +73,31 @@ void SizesPanel::nameTakesTheRest() {
 }
 
 void SizesPanel::buildButtons(const Commands& commands) {
-    auto* line = new QHBoxLayout;
-    line->setSpacing(4);
-    const auto place = [this, line](QAction& action, const QString& text, const char* name) {
+    // One size above, all of them below.
+    auto* one = new QHBoxLayout;
+    auto* all = new QHBoxLayout;
+    for (QHBoxLayout* line : {one, all}) line->setSpacing(4);
+    const auto place = [this](QHBoxLayout& line, QAction& action, const QString& text,
+                              const char* name) {
         QToolButton* made = panelButton(this, text, name);
         made->setEnabled(action.isEnabled());
         made->setToolTip(action.toolTip());
         connect(made, &QToolButton::clicked, &action, &QAction::trigger);
         connect(&action, &QAction::enabledChanged, made, &QWidget::setEnabled);
-        line->addWidget(made);
+        line.addWidget(made);
     };
-    place(commands.add, tr("Add…"), "sizeAdd");
-    place(commands.change, tr("Change…"), "sizeChange");
-    place(commands.remove, tr("Remove"), "sizeRemove");
-    place(commands.plan, tr("Plan…"), "sizePlan");
-    line->addStretch(1);
-    line->addWidget(up_);
-    line->addWidget(down_);
+    place(*one, commands.add, tr("Add…"), "sizeAdd");
+    place(*one, commands.change, tr("Change…"), "sizeChange");
+    place(*one, commands.remove, tr("Remove"), "sizeRemove");
+    one->addStretch(1);
+    one->addWidget(up_);
+    one->addWidget(down_);
+    place(*all, commands.plan, tr("Plan…"), "sizePlan");
+    place(*all, commands.rules, tr("Rules…"), "sizeRules");
+    all->addStretch(1);
     up_->setToolTip(tr("Move the size up in the list"));
     down_->setToolTip(tr("Move the size down in the list"));
-    static_cast<QVBoxLayout*>(layout())->addLayout(line);
+    for (QHBoxLayout* line : {one, all}) static_cast<QVBoxLayout*>(layout())->addLayout(line);
     connect(up_, &QToolButton::clicked, this, [this] { move(-1); });
     connect(down_, &QToolButton::clicked, this, [this] { move(1); });
 }

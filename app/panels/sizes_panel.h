@@ -23,6 +23,7 @@ class SizesPanel : public QWidget {
         QAction& change;
         QAction& remove;
         QAction& plan;
+        QAction& rules;
     };
     SizesPanel(Document& document, ViewState& view, const Commands& commands,
                QWidget* parent = nullptr);

@@ -7,6 +7,7 @@
 #include <QPushButton>
 #include <QRegularExpression>
 
+#include "app/window/grading_dialog.h"
 #include "app/window/new_chart_dialog.h"
 #include "app/window/plan_dialog.h"
 #include "app/window/point_dialog.h"
@@ -121,6 +122,12 @@ std::optional<RowRepeat> DialogPrompts::rowRepeat(QWidget* over, const Chart& ch
 std::optional<Size> DialogPrompts::size(QWidget* over, const Chart& chart, const Size& now) {
     SizeDialog dialog(chart, now, over);
     return asked(dialog, &SizeDialog::size);
+}
+
+std::optional<Grading> DialogPrompts::grading(QWidget* over, const Chart& chart,
+                                              const CellArea& area) {
+    GradingDialog dialog(chart, area, over);
+    return asked(dialog, &GradingDialog::grading);
 }
 
 std::optional<QString> DialogPrompts::pointName(QWidget* over, const Chart& chart,

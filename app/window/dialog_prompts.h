@@ -24,6 +24,8 @@ class DialogPrompts : public UserPrompts {
     std::optional<RowRepeat> rowRepeat(QWidget* over, const Chart& chart,
                                        const RowRepeat& now) override;
     std::optional<Size> size(QWidget* over, const Chart& chart, const Size& now) override;
+    std::optional<Grading> grading(QWidget* over, const Chart& chart,
+                                   const CellArea& area) override;
     std::optional<QString> pointName(QWidget* over, const Chart& chart,
                                      const QString& point) override;
     std::optional<Plan> plan(QWidget* over, const Chart& chart) override;

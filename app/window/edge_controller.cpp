@@ -62,7 +62,7 @@ void EdgeController::step(Edge edge, int direction) {
     const Size* size = chart.findSize(view_.size().toStdString());
     if (!size) return;
     const int line = lineOf(*size, edge, view_.cursor().row);
-    const int next = nextClean(cleanLines(chart), line, direction);
+    const int next = nextClean(cleanLines(chart, *size, edge), line, direction);
     if (next != line) return moveTo(edge, next);
     const char* refusal =
         edge == Edge::Start
@@ -74,9 +74,15 @@ void EdgeController::step(Edge edge, int direction) {
 }
 
 void EdgeController::moveTo(Edge edge, int line) {
+    const Chart& chart = document_.chart();
+    const std::string size = view_.size().toStdString();
+    if (const auto rows = view_.selectedRows()) {
+        document_.apply(edge == Edge::Start ? tr("Shape start of size") : tr("Shape end of size"),
+                        shapeSizeMark(chart, size, edge, line, *rows));
+        return;
+    }
     document_.apply(edge == Edge::Start ? tr("Move start of size") : tr("Move end of size"),
-                    moveSizeMark(document_.chart(), view_.size().toStdString(), edge, line,
-                                 view_.cursor().row));
+                    moveSizeMark(chart, size, edge, line, view_.cursor().row));
 }
 
 void EdgeController::renamePoint(const QString& point) {

@@ -26,6 +26,7 @@ class EdgeController : public QObject {
  private:
     // To the next line where nothing is parted; direction 1 is to the left.
     void step(Edge edge, int direction);
+    // Where rows are selected, on these alone.
     void moveTo(Edge edge, int line);
     void lookAtNext(int direction);
     void refresh();

@@ -6,6 +6,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "app/window/tab_order.h"
+
 namespace lacewright::app {
 
 namespace {
@@ -36,6 +38,7 @@ FormDialog::FormDialog(const QString& title, const QString& sentence, const QStr
     form_->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
 
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
+    cancel_ = buttons->button(QDialogButtonBox::Cancel);
     accept_ = buttons->addButton(accept, QDialogButtonBox::AcceptRole);
     accept_->setObjectName(QStringLiteral("accept"));
     accept_->setDefault(true);
@@ -57,6 +60,12 @@ void FormDialog::setProblem(const QString& sentence) {
     problem_->setText(sentence);
     problem_->setVisible(!sentence.isEmpty());
     accept_->setEnabled(sentence.isEmpty());
+}
+
+void FormDialog::showEvent(QShowEvent* event) {
+    reachLast(*this, {accept_, cancel_});
+    if (!focusWidget()) focusNextChild();
+    QDialog::showEvent(event);
 }
 
 void FormDialog::setSentence(const QString& sentence) {

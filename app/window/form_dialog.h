@@ -19,12 +19,14 @@ class FormDialog : public QDialog {
     QFormLayout& form() { return *form_; }
     void setProblem(const QString& sentence);  // empty: none
     void setSentence(const QString& sentence);
+    void showEvent(QShowEvent* event) override;
 
  private:
     QLabel* sentence_;
     QFormLayout* form_;
     QLabel* problem_;
     QPushButton* accept_;
+    QPushButton* cancel_;
 };
 
 }  // namespace lacewright::app

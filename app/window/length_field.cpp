@@ -1,10 +1,18 @@
 #include "app/window/length_field.h"
 
+#include <QSettings>
 #include <QSignalBlocker>
 
 #include "core/plan/gauge.h"
 
 namespace lacewright::app {
+
+namespace {
+
+const QString kInchesKey = QStringLiteral("plan/inches");
+constexpr int kInchesPlace = 1;  // in the list of units
+
+}  // namespace
 
 QString lengthIn(LengthUnit unit, double cm) {
     return QString::fromStdString(tenths(unit == LengthUnit::Inches ? inchesOf(cm) : cm));
@@ -40,6 +48,11 @@ void LengthField::setUnit(LengthUnit unit) {
     setValue(inches ? inchesOf(cm_) : cm_);
 }
 
+void LengthField::setCm(double cm) {
+    cm_ = cm;
+    setUnit(unit_);
+}
+
 QString ShortNumberField::textFromValue(double value) const {
     QString text = QDoubleSpinBox::textFromValue(value);
     const QString point = locale().decimalPoint();
@@ -47,6 +60,19 @@ QString ShortNumberField::textFromValue(double value) const {
     while (text.endsWith(QLatin1Char('0'))) text.chop(1);
     if (text.endsWith(point)) text.chop(point.size());
     return text;
+}
+
+LengthUnitField::LengthUnitField(QWidget* parent) : QComboBox(parent) {
+    addItems({tr("cm"), tr("inches")});
+    if (QSettings().value(kInchesKey).toBool()) setCurrentIndex(kInchesPlace);
+    connect(this, &QComboBox::currentIndexChanged, this, [this](int place) {
+        QSettings().setValue(kInchesKey, place == kInchesPlace);
+        Q_EMIT unitChosen();
+    });
+}
+
+LengthUnit LengthUnitField::unit() const {
+    return currentIndex() == kInchesPlace ? LengthUnit::Inches : LengthUnit::Centimetres;
 }
 
 }  // namespace lacewright::app

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QComboBox>
 #include <QDoubleSpinBox>
 
 namespace lacewright::app {
@@ -33,6 +34,7 @@ class LengthField : public ShortNumberField {
     LengthField(double cm, const Span& span, QWidget* parent);
 
     double cm() const { return cm_; }
+    void setCm(double cm);  // says nothing
     void setUnit(LengthUnit unit);
 
  Q_SIGNALS:
@@ -42,6 +44,18 @@ class LengthField : public ShortNumberField {
     Span span_;
     double cm_;
     LengthUnit unit_ = LengthUnit::Centimetres;
+};
+
+// Which unit lengths are shown in. The choice is remembered and holds for every dialog.
+class LengthUnitField : public QComboBox {
+    Q_OBJECT
+
+ public:
+    explicit LengthUnitField(QWidget* parent);
+    LengthUnit unit() const;
+
+ Q_SIGNALS:
+    void unitChosen();
 };
 
 }  // namespace lacewright::app

@@ -25,6 +25,7 @@
 #include "app/window/compare_window.h"
 #include "app/window/edge_controller.h"
 #include "app/window/edit_controller.h"
+#include "app/window/evenly_controller.h"
 #include "app/window/export_controller.h"
 #include "app/window/file_controller.h"
 #include "app/window/help_controller.h"
@@ -32,6 +33,7 @@
 #include "app/window/menus.h"
 #include "app/window/repeat_controller.h"
 #include "app/window/size_chooser.h"
+#include "app/window/size_line.h"
 #include "app/window/start_page.h"
 #include "app/window/status_line.h"
 #include "app/window/themed_icon.h"
@@ -94,6 +96,7 @@ void MainWindow::buildCentre() {
     layout->setSpacing(0);
     if (HintStrip::isWanted()) layout->addWidget(new HintStrip(page));
     layout->addWidget(chart_, 1);
+    layout->addWidget(new SizeLine(document_, view_, page));
     start_ = new StartPage(this);
     stack_ = new QStackedWidget(this);
     stack_->addWidget(page);
@@ -139,7 +142,8 @@ void MainWindow::buildDocks() {
     checks_ = new ChecksPanel(document_, view_, this);
     auto* sizes = new SizesPanel(document_, view_,
                                  {actions_[CommandId::AddSize], actions_[CommandId::ChangeSize],
-                                  actions_[CommandId::RemoveSize], actions_[CommandId::PlanSizes]},
+                                  actions_[CommandId::RemoveSize], actions_[CommandId::PlanSizes],
+                                  actions_[CommandId::GradeSizes]},
                                  this);
     auto* counts = new CountsPanel(document_, view_, this);
     addDock(Qt::LeftDockWidgetArea, stitches_, "stitchesDock", tr("Stitches"));
@@ -162,6 +166,7 @@ void MainWindow::buildControllers(UserPrompts& prompts) {
     new RepeatController(document_, view_, actions_, prompts, *this);
     auto* edges = new EdgeController(document_, view_, actions_, prompts, *this);
     connect(chart_, &ChartView::pointChosen, edges, &EdgeController::renamePoint);
+    new EvenlyController(document_, view_, actions_, *this);
     new HelpController(actions_, *this);
     auto* views = new ViewController(view_, {*chart_, *stitches_, *checks_}, actions_, this);
     connect(files_, &FileController::elsewhere, this, &MainWindow::elsewhere);

@@ -3,28 +3,24 @@
 #include <QComboBox>
 #include <QGridLayout>
 #include <QLabel>
-#include <QSettings>
-#include <QSignalBlocker>
 #include <QSpinBox>
 
+#include "app/window/gauge_fields.h"
 #include "core/plan/body_sizes.h"
-#include "core/plan/gauge.h"
 #include "core/plan/size_summary.h"
 
 namespace lacewright::app {
 
 namespace {
 
-const QString kUnitKey = QStringLiteral("plan/inches");
-constexpr int kOverFourInches = 1;  // place in its list
-
 std::optional<WidthSource> ownSizes(const Chart& chart) {
     if (chart.sizes.empty() || chart.height() == 0 || chart.gauge.stitches <= 0) return {};
-    WidthSource own{PlanFields::tr("This chart's sizes, as wide as now"),
-                    PlanFields::tr("The width of row 1 by the gauge of the chart"),
-                    {}};
+    WidthSource own{
+        PlanFields::tr("This chart's sizes, as wide as now"),
+        PlanFields::tr("The width of row 1 by the gauge of the chart, of all pieces together"),
+        {}};
     for (const SizeSummary& size : summarizeSizes(chart)) {
-        if (size.cm) own.widths.push_back({size.name, *size.cm, {}});
+        if (size.cm) own.widths.push_back({size.name, *size.cm * chart.grading.pieces, {}});
     }
     return own.widths.empty() ? std::nullopt : std::optional(own);
 }
@@ -37,16 +33,6 @@ void place(QGridLayout& grid, int row, int pair, const QString& label, QWidget* 
     field->setObjectName(QLatin1String(name));
     grid.addWidget(text, row, 2 * pair, Qt::AlignRight | Qt::AlignVCenter);
     grid.addWidget(field, row, 2 * pair + 1, 1, columns);
-}
-
-QDoubleSpinBox* gaugeField(QWidget* parent, const QString& suffix) {
-    auto* box = new ShortNumberField(parent);
-    box->setRange(0, kMaxGauge);
-    box->setDecimals(2);
-    box->setSingleStep(0.5);
-    box->setSuffix(suffix);
-    box->setSpecialValueText(PlanFields::tr("not known"));
-    return box;
 }
 
 }  // namespace
@@ -73,7 +59,10 @@ std::vector<WidthSource> widthSources(const Chart& chart) {
 }
 
 PlanFields::PlanFields(const Chart& chart, QWidget* parent)
-    : QWidget(parent), sources_(widthSources(chart)), gauge_(chart.gauge) {
+    : QWidget(parent),
+      sources_(widthSources(chart)),
+      gauge_(new GaugeFields(chart.gauge, this)),
+      unit_(new LengthUnitField(this)) {
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setHorizontalSpacing(8);
@@ -83,29 +72,21 @@ PlanFields::PlanFields(const Chart& chart, QWidget* parent)
     buildWidths(*grid);
     buildLengths(*grid);
     buildMultiple(*grid);
-    if (QSettings().value(kUnitKey).toBool()) unit_->setCurrentIndex(1);
+    if (chart.repeats.size() > 1) buildHeld(*grid, chart);
+    edge_->setValue(chart.grading.edgeStitches);
+    if (part_->findData(chart.grading.pieces) < 0) {
+        part_->addItem(tr("one of %1 pieces").arg(chart.grading.pieces), chart.grading.pieces);
+    }
+    part_->setCurrentIndex(part_->findData(chart.grading.pieces));
 }
 
 void PlanFields::buildGauge(QGridLayout& grid) {
-    stitches_ = gaugeField(this, tr(" sts"));
-    rows_ = gaugeField(this, tr(" rows"));
-    over_ = new QComboBox(this);
-    over_->addItems({tr("10 cm"), tr("4 in")});
-    unit_ = new QComboBox(this);
-    unit_->addItems({tr("cm"), tr("inches")});
-    place(grid, 0, 0, tr("&Gauge"), stitches_, "gaugeStitches");
-    place(grid, 0, 1, tr("&Rows"), rows_, "gaugeRows");
-    place(grid, 0, 2, tr("&Over"), over_, "gaugeOver");
+    place(grid, 0, 0, tr("&Gauge"), gauge_->stitches(), "gaugeStitches");
+    place(grid, 0, 1, tr("&Rows"), gauge_->rows(), "gaugeRows");
+    place(grid, 0, 2, tr("&Over"), gauge_->countedOver(), "gaugeOver");
     place(grid, 0, 3, tr("Le&ngths in"), unit_, "unit");
-    stitches_->setAccessibleName(tr("Gauge, stitches"));
-    rows_->setAccessibleName(tr("Gauge, rows"));
-    over_->setAccessibleName(tr("Gauge is counted over"));
-    showGauge();
-    connect(stitches_, &QDoubleSpinBox::valueChanged, this, &PlanFields::readGauge);
-    connect(rows_, &QDoubleSpinBox::valueChanged, this, &PlanFields::readGauge);
-    connect(over_, &QComboBox::currentIndexChanged, this, &PlanFields::showGauge);
-    connect(unit_, &QComboBox::currentIndexChanged, this, [this](int index) {
-        QSettings().setValue(kUnitKey, index == 1);
+    connect(gauge_, &GaugeFields::changed, this, &PlanFields::changed);
+    connect(unit_, &LengthUnitField::unitChosen, this, [this] {
         for (LengthField* field : {ease_, tolerance_, length_}) field->setUnit(unit());
         Q_EMIT changed();
     });
@@ -121,8 +102,10 @@ void PlanFields::buildWidths(QGridLayout& grid) {
     source_->setMinimumContentsLength(20);
     source_->setToolTip(source().origin);
     part_ = new QComboBox(this);
-    part_->addItems(
-        {tr("the whole width"), tr("a half of it"), tr("a third of it"), tr("a quarter of it")});
+    for (const QString& part :
+         {tr("the whole width"), tr("a half of it"), tr("a third of it"), tr("a quarter of it")}) {
+        part_->addItem(part, part_->count() + 1);
+    }
     place(grid, 1, 0, tr("&Widths from"), source_, "widthsFrom", 5);
     place(grid, 1, 3, tr("&Chart is"), part_, "part");
     part_->setAccessibleName(tr("The chart is worked over"));
@@ -150,7 +133,8 @@ void PlanFields::buildLengths(QGridLayout& grid) {
     place(grid, 2, 1, tr("&Tolerance"), tolerance_, "tolerance");
     place(grid, 2, 2, tr("E&dge stitches"), edge_, "edgeStitches");
     place(grid, 2, 3, tr("&Length"), length_, "length");
-    for (const LengthField* field : {ease_, tolerance_, length_}) {
+    for (LengthField* field : {ease_, tolerance_, length_}) {
+        field->setUnit(unit());
         connect(field, &LengthField::lengthChanged, this, &PlanFields::changed);
     }
     connect(edge_, &QSpinBox::valueChanged, this, &PlanFields::changed);
@@ -170,28 +154,30 @@ void PlanFields::buildMultiple(QGridLayout& grid) {
     connect(remainder_, &QSpinBox::valueChanged, this, &PlanFields::changed);
 }
 
-void PlanFields::showGauge() {
-    const QSignalBlocker quietStitches(stitches_);
-    const QSignalBlocker quietRows(rows_);
-    const double part = over_->currentIndex() == kOverFourInches ? 4 * kCmPerInch / 10 : 1;
-    stitches_->setValue(gauge_.stitches * part);
-    rows_->setValue(gauge_.rows * part);
-}
-
-// The figure that was not typed stays exact.
-void PlanFields::readGauge() {
-    const double stitches = stitches_->value();
-    const double rows = rows_->value();
-    const Gauge typed = over_->currentIndex() == kOverFourInches
-                            ? gaugeOverFourInches(stitches, rows)
-                            : Gauge{stitches, rows, {}};
-    if (sender() == stitches_) gauge_.stitches = typed.stitches;
-    if (sender() == rows_) gauge_.rows = typed.rows;
-    Q_EMIT changed();
+// Of several repeats those that are not held are worked alike.
+void PlanFields::buildHeld(QGridLayout& grid, const Chart& chart) {
+    constexpr int kPairs = 4;
+    constexpr int kFree = -1;
+    const int row = grid.rowCount();
+    for (const Repeat& repeat : chart.repeats) {
+        auto* times = new QSpinBox(this);
+        times->setRange(kFree, kMaxTimes);
+        times->setSpecialValueText(tr("as planned"));
+        times->setSuffix(tr(" times"));
+        times->setValue(kFree);
+        times->setToolTip(
+            tr("A repeat that is worked alike in every size: how often, while others are planned"));
+        const int at = static_cast<int>(held_.size());
+        place(grid, row + at / kPairs, at % kPairs,
+              tr("Repeat %1").arg(QString::fromStdString(repeat.name)), times,
+              ("held-" + repeat.name).c_str());
+        connect(times, &QSpinBox::valueChanged, this, &PlanFields::changed);
+        held_.emplace_back(repeat.name, times);
+    }
 }
 
 LengthUnit PlanFields::unit() const {
-    return unit_->currentIndex() == 1 ? LengthUnit::Inches : LengthUnit::Centimetres;
+    return unit_->unit();
 }
 
 const WidthSource& PlanFields::source() const {
@@ -203,7 +189,7 @@ double PlanFields::finishedCm(double bodyCm) const {
 }
 
 int PlanFields::pieces() const {
-    return part_->currentIndex() + 1;
+    return part_->currentData().toInt();
 }
 
 double PlanFields::lengthCm() const {
@@ -212,12 +198,15 @@ double PlanFields::lengthCm() const {
 
 PlanRequest PlanFields::request() const {
     PlanRequest request;
-    request.gauge = gauge_;
+    request.gauge = gauge_->gauge();
     request.edgeStitches = edge_->value();
     request.toleranceCm = tolerance_->cm();
     request.multiple = multiple_->value();
     request.remainder = remainder_->value();
     request.pieces = pieces();
+    for (const auto& [repeat, times] : held_) {
+        if (times->value() >= 0) request.held[repeat] = times->value();
+    }
     return request;
 }
 

@@ -7,11 +7,12 @@
 #include "core/plan/planner.h"
 
 class QComboBox;
-class QDoubleSpinBox;
 class QGridLayout;
 class QSpinBox;
 
 namespace lacewright::app {
+
+class GaugeFields;
 
 // Sizes that may be planned, with a width each before ease: a body measurement, or the sizes that
 // the chart has already.
@@ -49,15 +50,11 @@ class PlanFields : public QWidget {
     void buildWidths(QGridLayout& grid);
     void buildLengths(QGridLayout& grid);
     void buildMultiple(QGridLayout& grid);
-    void showGauge();
-    void readGauge();
+    void buildHeld(QGridLayout& grid, const Chart& chart);
 
     std::vector<WidthSource> sources_;
-    Gauge gauge_;  // over 10 cm, exact
-    QDoubleSpinBox* stitches_;
-    QDoubleSpinBox* rows_;
-    QComboBox* over_;
-    QComboBox* unit_;
+    GaugeFields* gauge_;
+    LengthUnitField* unit_;
     QComboBox* source_;
     QComboBox* part_;
     LengthField* ease_;
@@ -66,6 +63,7 @@ class PlanFields : public QWidget {
     QSpinBox* edge_;
     QSpinBox* multiple_;
     QSpinBox* remainder_;
+    std::vector<std::pair<std::string, QSpinBox*>> held_;  // by repeat; -1: not held
 };
 
 }  // namespace lacewright::app

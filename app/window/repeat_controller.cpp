@@ -172,6 +172,13 @@ void RepeatController::connectSizes() {
         document_.apply(tr("Remove size %1").arg(name),
                         removeSize(document_.chart(), name.toStdString()));
     });
+    actions_.on(CommandId::GradeSizes, [this] {
+        const auto grading = prompts_.grading(&window_, document_.chart(), view_.selection());
+        if (grading) {
+            document_.apply(tr("Change rules for the sizes"),
+                            setGrading(document_.chart(), *grading));
+        }
+    });
     actions_.on(CommandId::PlanSizes, [this] {
         const auto plan = prompts_.plan(&window_, document_.chart());
         if (plan) document_.apply(tr("Plan sizes"), usePlan(document_.chart(), *plan));

@@ -2,13 +2,21 @@
 
 #include <QCheckBox>
 #include <QFormLayout>
-#include <QHBoxLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QSpinBox>
 #include <algorithm>
 
+#include "app/window/length_field.h"
+#include "app/window/optional_field.h"
+
 namespace lacewright::app {
+
+namespace {
+
+constexpr double kLeastBody = 1;   // cm
+constexpr double kUsualBody = 90;  // cm, to begin with
+
+}  // namespace
 
 SizeDialog::SizeDialog(const Chart& chart, const Size& now, QWidget* parent)
     : FormDialog(tr("Size"),
@@ -19,8 +27,9 @@ SizeDialog::SizeDialog(const Chart& chart, const Size& now, QWidget* parent)
       name_(new QLineEdit(QString::fromStdString(now.name), this)),
       start_(new QSpinBox(this)),
       end_(new QSpinBox(this)),
-      knowsCount_(new QCheckBox(tr("I expect"), this)),
-      count_(new QSpinBox(this)) {
+      count_(new QSpinBox(this)),
+      body_(new LengthField(now.body.value_or(kUsualBody), {kLeastBody, kMaxBody}, this)),
+      shoulder_(new QSpinBox(this)) {
     name_->setObjectName(QStringLiteral("name"));
     name_->setPlaceholderText(tr("for example M or 86 cm"));
     start_->setObjectName(QStringLiteral("start"));
@@ -45,24 +54,41 @@ SizeDialog::SizeDialog(const Chart& chart, const Size& now, QWidget* parent)
         times_.push_back(box);
         repeats_.push_back(repeat.name);
     }
-    knowsCount_->setObjectName(QStringLiteral("knowsCount"));
-    knowsCount_->setChecked(now.stitches.has_value());
     count_->setObjectName(QStringLiteral("count"));
     count_->setRange(0, 1'000'000);
     count_->setValue(now.stitches.value_or(0));
     count_->setSuffix(tr(" stitches"));
     count_->setAccessibleName(tr("Expected stitches on the needle before row 1"));
-    count_->setEnabled(knowsCount_->isChecked());
-    connect(knowsCount_, &QCheckBox::toggled, count_, &QWidget::setEnabled);
-    auto* count = new QHBoxLayout;
-    count->addWidget(knowsCount_);
-    count->addWidget(count_, 1);
-    form().addRow(tr("Before row 1"), count);
+    knowsCount_ =
+        optionalField(form(), tr("Before row 1"), tr("I expect"), count_, now.stitches.has_value());
+    addMeasures(now);
 
     connect(name_, &QLineEdit::textChanged, this, &SizeDialog::examine);
     connect(start_, &QSpinBox::valueChanged, this, &SizeDialog::examine);
     connect(end_, &QSpinBox::valueChanged, this, &SizeDialog::examine);
     examine();
+}
+
+void SizeDialog::addMeasures(const Size& now) {
+    body_->setObjectName(QStringLiteral("body"));
+    body_->setAccessibleName(tr("Measure around the body this size is for"));
+    auto* unit = new LengthUnitField(this);
+    unit->setAccessibleName(tr("Lengths in"));
+    body_->setUnit(unit->unit());
+    connect(unit, &LengthUnitField::unitChosen, this,
+            [this, unit] { body_->setUnit(unit->unit()); });
+    hasBody_ = optionalField(form(), tr("Around the body"), tr("I know"), body_,
+                             now.body.has_value(), unit);
+    shoulder_->setObjectName(QStringLiteral("shoulder"));
+    shoulder_->setAccessibleName(tr("Stitches of the shoulder that it is joined to"));
+    shoulder_->setRange(0, 1'000'000);
+    shoulder_->setValue(now.shoulder.value_or(0));
+    shoulder_->setSuffix(tr(" stitches"));
+    hasShoulder_ = optionalField(form(), tr("Shoulder it is joined to"), tr("I expect"), shoulder_,
+                                 now.shoulder.has_value());
+    hasBody_->setToolTip(tr("The ease of the size is its width around less this"));
+    hasShoulder_->setToolTip(
+        tr("The shoulders of the chart, named in the rules for the sizes, must have as many"));
 }
 
 void SizeDialog::examine() {
@@ -82,6 +108,10 @@ Size SizeDialog::size() const {
     for (std::size_t i = 0; i < times_.size(); ++i) after.times[repeats_[i]] = times_[i]->value();
     after.stitches.reset();
     if (knowsCount_->isChecked()) after.stitches = count_->value();
+    after.body.reset();
+    if (hasBody_->isChecked()) after.body = body_->cm();
+    after.shoulder.reset();
+    if (hasShoulder_->isChecked()) after.shoulder = shoulder_->value();
     return after;
 }
 

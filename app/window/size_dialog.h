@@ -11,7 +11,10 @@ class QSpinBox;
 
 namespace lacewright::app {
 
-// A size: its name, the columns it works, how often it works each repeat, its stitch count.
+class LengthField;
+
+// A size: its name, the columns it works, how often it works each repeat, its stitch count, and the
+// body it is for.
 class SizeDialog : public FormDialog {
     Q_OBJECT
 
@@ -20,6 +23,7 @@ class SizeDialog : public FormDialog {
     Size size() const;
 
  private:
+    void addMeasures(const Size& now);
     void examine();
 
     Size before_;
@@ -30,6 +34,10 @@ class SizeDialog : public FormDialog {
     std::vector<std::string> repeats_;
     QCheckBox* knowsCount_;
     QSpinBox* count_;
+    QCheckBox* hasBody_;
+    LengthField* body_;
+    QCheckBox* hasShoulder_;
+    QSpinBox* shoulder_;
 };
 
 }  // namespace lacewright::app

@@ -11,11 +11,17 @@ target_sources(app_lib PRIVATE
     window/edge_controller.h
     window/edit_controller.cpp
     window/edit_controller.h
+    window/evenly_controller.cpp
+    window/evenly_controller.h
     window/export_controller.cpp
     window/export_controller.h
     window/file_controller.cpp
     window/file_controller.h
     window/form_dialog.cpp
+    window/gauge_fields.cpp
+    window/gauge_fields.h
+    window/grading_dialog.cpp
+    window/grading_dialog.h
     window/help_controller.cpp
     window/help_controller.h
     window/hint_strip.cpp
@@ -27,6 +33,10 @@ target_sources(app_lib PRIVATE
     window/new_chart_dialog.h
     window/length_field.cpp
     window/length_field.h
+    window/optional_field.cpp
+    window/optional_field.h
+    window/pick_up_dialog.cpp
+    window/pick_up_dialog.h
     window/plan_dialog.cpp
     window/plan_dialog.h
     window/plan_fields.cpp
@@ -37,6 +47,8 @@ target_sources(app_lib PRIVATE
     window/point_dialog.h
     window/properties_dialog.cpp
     window/properties_dialog.h
+    window/recipe_dialog.cpp
+    window/recipe_dialog.h
     window/repeat_controller.cpp
     window/repeat_controller.h
     window/repeat_dialogs.cpp
@@ -48,6 +60,10 @@ target_sources(app_lib PRIVATE
     window/size_chooser.h
     window/size_dialog.cpp
     window/size_dialog.h
+    window/size_line.cpp
+    window/size_line.h
+    window/spread_dialog.cpp
+    window/spread_dialog.h
     window/start_page.cpp
     window/start_page.h
     window/starter_picture.cpp

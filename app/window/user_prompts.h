@@ -56,6 +56,9 @@ class UserPrompts {
     virtual std::optional<RowRepeat> rowRepeat(QWidget* over, const Chart& chart,
                                                const RowRepeat& now) = 0;
     virtual std::optional<Size> size(QWidget* over, const Chart& chart, const Size& now) = 0;
+    // What holds of the sizes as a family. A shoulder that is added is that of `area`.
+    virtual std::optional<Grading> grading(QWidget* over, const Chart& chart,
+                                           const CellArea& area) = 0;
     // Another name for the point.
     virtual std::optional<QString> pointName(QWidget* over, const Chart& chart,
                                              const QString& point) = 0;

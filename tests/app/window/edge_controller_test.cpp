@@ -1,6 +1,7 @@
 #include "app/window/edge_controller.h"
 
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
@@ -106,6 +107,31 @@ TEST_F(EdgeTest, RefusesANameThatAnotherPointHas) {
     QTest::keyClicks(&name, "2");
     EXPECT_TRUE(accept.isEnabled());
     EXPECT_EQ(dialog.name(), "B2");
+}
+
+// Rows that are selected are shaped, the others stay; the line under the chart follows the cursor.
+TEST_F(EdgeTest, ShapesSelectedRowsByKey) {
+    view().chooseSize("S");
+    view().select({2, 3, 1, 8});
+    key(Qt::Key_F6);
+    EXPECT_EQ(reach(), (Reach{2, 7}));
+    const Size& size = chart().sizes[0];
+    EXPECT_EQ(size.on(1), (Reach{2, 7}));
+    EXPECT_EQ(size.on(2), (Reach{3, 7}));
+    EXPECT_EQ(size.on(3), (Reach{3, 7}));
+    EXPECT_EQ(size.on(4), (Reach{2, 7}));
+    EXPECT_EQ(find<QLabel>("sizeLine").text(),
+              "Size S. On rows 3\u20134 begin at column 3, end at B: 5 sts.");
+    key(Qt::Key_F6, Qt::ShiftModifier);
+    EXPECT_TRUE(chart().sizes[0].changes.empty());
+}
+
+TEST_F(EdgeTest, TellsUnderTheChartHowTheSizeIsWorked) {
+    EXPECT_TRUE(find<QLabel>("sizeLine").text().contains("F8"));
+    key(Qt::Key_F8);
+    EXPECT_EQ(find<QLabel>("sizeLine").text(), "Size S: begin at A, end at B: 6 sts.");
+    window_->showChart(blankChart(4, 4), {});
+    EXPECT_FALSE(find<QLabel>("sizeLine").isVisible());
 }
 
 }  // namespace

@@ -27,6 +27,7 @@ class ScriptedPrompts : public UserPrompts {
     std::function<std::optional<Size>(Size)> sizes;
     std::function<std::optional<Chart>(QString)> rowsRead;
     std::function<std::optional<QString>(QString)> pointNames;
+    std::function<std::optional<Grading>(Grading)> gradings;
     std::function<std::optional<Plan>(const Chart&)> plans;
     std::function<std::optional<Stitch>()> stitches;
 
@@ -61,6 +62,9 @@ class ScriptedPrompts : public UserPrompts {
     }
     std::optional<Size> size(QWidget*, const Chart&, const Size& now) override {
         return answer(sizes, "size", now);
+    }
+    std::optional<Grading> grading(QWidget*, const Chart& chart, const CellArea&) override {
+        return answer(gradings, "grading", chart.grading);
     }
     std::optional<QString> pointName(QWidget*, const Chart&, const QString& point) override {
         return answer(pointNames, "point", point);

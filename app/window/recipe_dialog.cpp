@@ -1,0 +1,86 @@
+#include "app/window/recipe_dialog.h"
+
+#include <QClipboard>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QGuiApplication>
+#include <QLabel>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/window/tab_order.h"
+
+namespace lacewright::app {
+
+namespace {
+
+constexpr int kTextWidth = 420;  // device-independent pixels, about 65 letters
+constexpr int kRecipeLines = 5;
+
+}  // namespace
+
+RecipeDialog::RecipeDialog(const QString& title, const QString& sentence, QWidget* parent)
+    : QDialog(parent),
+      form_(new QFormLayout),
+      recipe_(new QPlainTextEdit(this)),
+      problem_(new QLabel(this)) {
+    setWindowTitle(title);
+    auto* about = new QLabel(sentence, this);
+    about->setWordWrap(true);
+    about->setMinimumWidth(kTextWidth);
+    form_->setHorizontalSpacing(16);
+    form_->setVerticalSpacing(10);
+    form_->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    auto* label = new QLabel(tr("Reci&pe"), this);
+    label->setBuddy(recipe_);
+    recipe_->setObjectName(QStringLiteral("recipe"));
+    recipe_->setAccessibleName(tr("Recipe"));
+    recipe_->setReadOnly(true);
+    recipe_->setTabChangesFocus(true);
+    recipe_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    recipe_->setMinimumHeight(kRecipeLines * recipe_->fontMetrics().lineSpacing());
+    recipe_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
+    problem_->setObjectName(QStringLiteral("problem"));
+    problem_->setWordWrap(true);
+    problem_->setTextFormat(Qt::PlainText);
+    problem_->setVisible(false);
+
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
+    close_ = buttons->button(QDialogButtonBox::Close);
+    copy_ = buttons->addButton(tr("&Copy recipe"), QDialogButtonBox::ActionRole);
+    copy_->setObjectName(QStringLiteral("copy"));
+    copy_->setDefault(true);
+    connect(copy_, &QPushButton::clicked, this, &RecipeDialog::copy);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::close);
+
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(20, 18, 20, 16);
+    layout->setSpacing(12);
+    layout->addWidget(about);
+    layout->addLayout(form_);
+    layout->addWidget(label);
+    layout->addWidget(recipe_, 1);
+    layout->addWidget(problem_);
+    layout->addWidget(buttons);
+}
+
+void RecipeDialog::showRecipe(const Result<std::string>& recipe) {
+    recipe_->setPlainText(recipe ? QString::fromStdString(*recipe) : QString());
+    problem_->setText(recipe ? QString() : QString::fromStdString(recipe.error().message));
+    problem_->setVisible(!recipe);
+    copy_->setEnabled(bool(recipe));
+    copy_->setText(tr("&Copy recipe"));
+}
+
+void RecipeDialog::showEvent(QShowEvent* event) {
+    reachLast(*this, {recipe_, copy_, close_});
+    QDialog::showEvent(event);
+}
+
+void RecipeDialog::copy() {
+    QGuiApplication::clipboard()->setText(recipe_->toPlainText());
+    copy_->setText(tr("Copied"));
+}
+
+}  // namespace lacewright::app
