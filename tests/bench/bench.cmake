@@ -11,5 +11,6 @@ if(LACEWRIGHT_BUILD_APP)
 endif()
 
 # How often an injected error is found and mended; prints a table.
-add_executable(mutation_bench bench/mutation_bench.cpp support/motifs.cpp support/mutations.cpp)
-target_link_libraries(mutation_bench PRIVATE core project_options)
+add_executable(mutation_bench bench/mutation_bench.cpp bench/mutation_corpora.cpp
+    support/motifs.cpp support/mutations.cpp support/published_charts.cpp)
+target_link_libraries(mutation_bench PRIVATE test_support)

@@ -1,9 +1,10 @@
 // Puts known errors into correct charts and tells how well their place and their mend are found.
-// Usage: mutation_bench [mutants per line] [tune|held]
+// Usage: mutation_bench [mutants per line] [tune|held] [cases]
 //
 // Every line is seeded, so two runs print the same figures, times apart. `tune` takes one half of
 // the handbook patterns and one set of seeds, `held` the other half and other seeds: look at single
-// cases of the first only, and report both. Without either word all patterns are taken.
+// cases of the first only, and report both. Without either word all patterns are taken. `cases`
+// prints every slip of one cell whose first suspect is wrong.
 //
 // What counts as right: the cell that was hit. Of a stitch left out, the places where putting it in
 // again gives the right row; of one drawn twice, those where taking it out does: within a run of
@@ -25,6 +26,7 @@
 #include "core/check/advice.h"
 #include "core/check/mend.h"
 #include "core/check/misfits.h"
+#include "tests/bench/mutation_corpora.h"
 #include "tests/support/motifs.h"
 #include "tests/support/mutations.h"
 
@@ -122,7 +124,8 @@ bool restores(const Chart& wrong, const Mend& mend, const Chart& right, int row)
     return mended && mended->row(row) == right.row(row);
 }
 
-// The finding about a slip in `row`: its own, or that of the row above, or the closing.
+// The finding about a slip in `row`: its own, alone or folded under that of the row below, or that
+// of the row above, or the closing.
 const Finding* findingFor(const Report& report, const Chart& chart, int row) {
     const Finding* closing = nullptr;
     for (const Finding& finding : report.findings) {
@@ -130,6 +133,9 @@ const Finding* findingFor(const Report& report, const Chart& chart, int row) {
         if (finding.rule == "closing" && finding.severity == Severity::Warning) closing = &finding;
         if (!counts || finding.severity != Severity::Fault) continue;
         if (finding.row == chart.rowNumber(row)) return &finding;
+        for (const Finding& folded : finding.folded) {
+            if (folded.rule == "continuity" && folded.row == chart.rowNumber(row)) return &finding;
+        }
         if (row + 1 < chart.height() && finding.row == chart.rowNumber(row + 1)) return &finding;
     }
     return closing;
@@ -171,41 +177,47 @@ Score judge(const Chart& right, const Chart& wrong, const Mutant& mutant) {
     return score;
 }
 
-struct Corpus {
-    std::string name;
-    std::function<Chart(std::mt19937&)> draw;
-    bool symmetric = false;
-};
+std::string cellsFromTheRight(const Chart& chart, int row) {
+    std::string text;
+    for (const StitchIndex index : chart.row(row).cells())
+        text += (index == kCovered ? "." : (*chart.stitches)[index].id) + " ";
+    return text;
+}
 
-enum class Half { All, Tune, Held };
-
-std::vector<Corpus> corpora(Half half) {
-    std::vector<Corpus> all;
-    const auto book = std::make_shared<std::vector<Chart>>();
-    std::size_t place = 0;
-    for (Chart& chart : handbookMotifs()) {
-        const bool even = place++ % 2 == 0;
-        if (half == Half::All || even == (half == Half::Tune)) book->push_back(std::move(chart));
+// A slip that was not placed: the row as it was and as it is, those about it, and the suspects.
+void printCase(const std::string& corpus, Slip slip, const Chart& right, const Mutant& mutant,
+               const Score& score) {
+    const Chart& wrong = mutant.chart;
+    std::printf("\n%s, %s: %s%s, row %d, columns", corpus.c_str(), right.name.c_str(), nameOf(slip),
+                mutant.countsChange ? "" : ", silent", wrong.rowNumber(mutant.row));
+    for (const int column : mutant.columns) std::printf(" %d", column);
+    std::printf(" (first %.2f, three %.2f, mended %.0f)\n", score.first, score.three, score.mended);
+    std::printf("  was %s\n  is  %s\n", cellsFromTheRight(right, mutant.row).c_str(),
+                cellsFromTheRight(wrong, mutant.row).c_str());
+    Report report = check(wrong);
+    advise(wrong, report);
+    const Finding* finding = mutant.countsChange ? findingFor(report, wrong, mutant.row) : nullptr;
+    const auto& suspects = finding != nullptr ? finding->suspects : report.suspects;
+    for (std::size_t i = 0; i < std::min<std::size_t>(suspects.size(), 6); ++i)
+        std::printf("  row %d column %d: %.3f\n", suspects[i].row, suspects[i].column,
+                    suspects[i].weight);
+    if (finding != nullptr) {
+        for (const Mend& mend : finding->mends) std::printf("  mend: %s\n", mend.label.c_str());
     }
-    all.push_back({"handbooks",
-                   [book](std::mt19937& random) { return (*book)[random() % book->size()]; },
-                   true});
-    for (const Symmetry symmetry : {Symmetry::Mirror, Symmetry::MirrorAndDiagonals,
-                                    Symmetry::Translation, Symmetry::Diagonals, Symmetry::None}) {
-        all.push_back({nameOf(symmetry),
-                       [symmetry](std::mt19937& random) { return randomMotif(symmetry, random); },
-                       symmetry == Symmetry::Mirror || symmetry == Symmetry::MirrorAndDiagonals ||
-                           symmetry == Symmetry::Translation});
+    for (int row = right.height() - 1; row >= 0; --row) {
+        if (right.height() < 24 || std::abs(row - mutant.row) < 8)
+            std::printf("  %3d | %s\n", wrong.rowNumber(row),
+                        cellsFromTheRight(wrong, row).c_str());
     }
-    return all;
 }
 
 // `errors` slips in distinct rows; each is scored.
-Score manyErrors(const Corpus& corpus, int errors, int trials, unsigned seed) {
+Score manyErrors(const MutationCorpus& corpus, int errors, int trials, unsigned seed,
+                 Score& symmetric) {
     std::mt19937 random(seed + static_cast<unsigned>(errors));
     Score score;
     for (int trial = 0; trial < trials; ++trial) {
-        const Chart right = corpus.draw(random);
+        const auto [right, isSymmetric] = corpus.draw(random);
         Chart wrong = right;
         std::vector<Mutant> mutants;
         std::set<int> rows;
@@ -220,25 +232,34 @@ Score manyErrors(const Corpus& corpus, int errors, int trials, unsigned seed) {
                                mutant->chart.rows[static_cast<std::size_t>(row)]);
             mutants.push_back(*mutant);
         }
-        for (const Mutant& mutant : mutants) score.add(judge(right, wrong, mutant));
+        for (const Mutant& mutant : mutants) {
+            const Score one = judge(right, wrong, mutant);
+            score.add(one);
+            if (isSymmetric) symmetric.add(one);
+        }
     }
     return score;
 }
 
-void falseAlarms(Half half) {
+void falseAlarms(CorpusHalf half) {
     std::printf("\nFalse alarms on correct charts\n");
     std::mt19937 random(99);
-    for (const Corpus& corpus : corpora(half)) {
-        const int charts = corpus.name == "handbooks" ? 60 : 200;
+    for (const MutationCorpus& corpus : mutationCorpora(half)) {
+        const int charts = corpus.name == "published" ? 60 : 200;
         int alarms = 0;
+        std::set<std::string> alarmed;
         for (int i = 0; i < charts; ++i) {
-            const Chart chart = corpus.draw(random);
+            const Chart chart = corpus.draw(random).chart;
             Report report = check(chart);
             advise(chart, report);
             const bool alarm = report.hasFault() ||
                                std::any_of(report.findings.begin(), report.findings.end(),
                                            [](const Finding& f) { return f.rule == "symmetry"; });
             alarms += alarm ? 1 : 0;
+            if (alarm && alarmed.insert(chart.name).second) {
+                for (const Finding& finding : report.findings)
+                    std::printf("%s: %s\n", chart.name.c_str(), finding.message.c_str());
+            }
         }
         std::printf("%-44s %d of %d\n", corpus.name.c_str(), alarms, charts);
     }
@@ -276,24 +297,25 @@ void largeCharts() {
     }
 }
 
-int run(int perLine, Half half) {
-    const unsigned seed = half == Half::Held ? 90210U : 2024U;
+int run(int perLine, CorpusHalf half, bool cases) {
+    const unsigned seed = half == CorpusHalf::Held ? 90210U : 2024U;
     Score::printHead();
     Score everything, symmetricVisible, symmetricLean;
-    for (const Corpus& corpus : corpora(half)) {
+    for (const MutationCorpus& corpus : mutationCorpora(half)) {
         std::mt19937 random(seed);
         std::map<std::pair<bool, Slip>, Score> scores;
         for (int i = 0; i < perLine * 4; ++i) {
-            const Chart right = corpus.draw(random);
+            const auto [right, isSymmetric] = corpus.draw(random);
             const Slip slip = kSlips[static_cast<std::size_t>(i) % std::size(kSlips)];
             const int row = static_cast<int>(random() % static_cast<unsigned>(right.height()));
             const auto mutant = mutated(right, slip, row, random);
             if (!mutant) continue;
             const Score score = judge(right, mutant->chart, *mutant);
+            if (cases && score.first < 0.5) printCase(corpus.name, slip, right, *mutant, score);
             scores[{mutant->countsChange, slip}].add(score);
             everything.add(score);
-            if (corpus.symmetric && mutant->countsChange) symmetricVisible.add(score);
-            if (corpus.symmetric && !mutant->countsChange && slip == Slip::LeanSwapped)
+            if (isSymmetric && mutant->countsChange) symmetricVisible.add(score);
+            if (isSymmetric && !mutant->countsChange && slip == Slip::LeanSwapped)
                 symmetricLean.add(score);
         }
         for (const auto& [key, score] : scores) {
@@ -305,11 +327,10 @@ int run(int perLine, Half half) {
     everything.print("EVERYTHING");
     for (int errors = 2; errors <= 4; ++errors) {
         Score all, symmetric;
-        for (const Corpus& corpus : corpora(half)) {
-            const Score score = manyErrors(corpus, errors, perLine / 2, seed + 4242U);
+        for (const MutationCorpus& corpus : mutationCorpora(half)) {
+            const Score score = manyErrors(corpus, errors, perLine / 2, seed + 4242U, symmetric);
             score.print(corpus.name + ", " + std::to_string(errors) + " errors");
             all.add(score);
-            if (corpus.symmetric) symmetric.add(score);
         }
         symmetric.print("ALL with symmetry, " + std::to_string(errors) + " errors");
         all.print("EVERYTHING, " + std::to_string(errors) + " errors");
@@ -323,9 +344,12 @@ int run(int perLine, Half half) {
 }  // namespace lacewright::test
 
 int main(int argc, char** argv) {
-    using lacewright::test::Half;
+    using lacewright::test::CorpusHalf;
     const std::string half = argc > 2 ? argv[2] : "";
-    return lacewright::test::run(argc > 1 ? std::atoi(argv[1]) : 100, half == "tune"   ? Half::Tune
-                                                                      : half == "held" ? Half::Held
-                                                                                       : Half::All);
+    const bool cases = argc > 3 && std::string(argv[3]) == "cases";
+    return lacewright::test::run(argc > 1 ? std::atoi(argv[1]) : 100,
+                                 half == "tune"   ? CorpusHalf::Tune
+                                 : half == "held" ? CorpusHalf::Held
+                                                  : CorpusHalf::All,
+                                 cases);
 }

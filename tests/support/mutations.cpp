@@ -1,7 +1,6 @@
 #include "tests/support/mutations.h"
 
-#include "core/count/path.h"
-#include "core/count/tally.h"
+#include "core/check/misfits.h"
 
 namespace lacewright::test {
 namespace {
@@ -12,17 +11,19 @@ StitchIndex stitchCalled(std::string_view id) {
     return builtInStitches()->find(id).value();
 }
 
-StitchIndex mirrorOf(StitchIndex index) {
-    return builtInStitches()->find((*builtInStitches())[index].mirror).value_or(index);
+StitchIndex mirrorOf(const StitchCatalogue& stitches, StitchIndex index) {
+    return stitches.find(stitches[index].mirror).value_or(index);
 }
 
-std::optional<std::size_t> chosenCell(const Cells& cells, Slip slip, std::mt19937& random) {
+std::optional<std::size_t> chosenCell(const Cells& cells, const StitchCatalogue& stitches,
+                                      Slip slip, std::mt19937& random) {
     const bool figuresOnly = random() % 2 == 0;
     std::vector<std::size_t> eligible;
     for (std::size_t x = 0; x < cells.size(); ++x) {
         const StitchIndex cell = cells[x];
-        if (cell == stitchCalled("no-stitch")) continue;
-        if (slip == Slip::LeanSwapped ? mirrorOf(cell) == cell
+        if (cell == stitchCalled("no-stitch") || cell == kCovered) continue;
+        if (slip != Slip::LeanSwapped && stitches[cell].span > 1) continue;
+        if (slip == Slip::LeanSwapped ? mirrorOf(stitches, cell) == cell
                                       : figuresOnly && cell == stitchCalled("k")) {
             continue;
         }
@@ -69,7 +70,9 @@ const char* nameOf(Slip slip) {
 
 std::optional<Mutant> mutated(const Chart& chart, Slip slip, int row, std::mt19937& random) {
     const Cells& right = chart.row(row).cells();
-    const auto x = chosenCell(right, slip, random);
+    const bool moves = slip == Slip::Dropped || slip == Slip::Doubled;
+    if (moves && chart.row(row).traits().hasWide) return std::nullopt;
+    const auto x = chosenCell(right, *chart.stitches, slip, random);
     if (!x) return std::nullopt;
     Cells wrong = right;
     Mutant mutant{chart, row, {}, false};
@@ -77,7 +80,7 @@ std::optional<Mutant> mutated(const Chart& chart, Slip slip, int row, std::mt199
         wrong[*x] = anotherStitch(right[*x], random);
         mutant.columns = {static_cast<int>(*x) + 1};
     } else if (slip == Slip::LeanSwapped) {
-        wrong[*x] = mirrorOf(right[*x]);
+        wrong[*x] = mirrorOf(*chart.stitches, right[*x]);
         mutant.columns = {static_cast<int>(*x) + 1};
     } else if (slip == Slip::Dropped) {
         wrong = without(right, *x, stitchCalled("k"));
@@ -93,8 +96,7 @@ std::optional<Mutant> mutated(const Chart& chart, Slip slip, int row, std::mt199
     }
     if (wrong == right) return std::nullopt;
     mutant.chart.rows.replace(static_cast<std::size_t>(row), makeRow(wrong, *chart.stitches));
-    const Path path = pathOn(chart, row, nullptr);
-    mutant.countsChange = formsOf(chart.row(row), path) != formsOf(mutant.chart.row(row), path);
+    mutant.countsChange = !linksOf(mutant.chart).fit();
     return mutant;
 }
 

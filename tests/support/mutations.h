@@ -18,11 +18,12 @@ struct Mutant {
     Chart chart;
     int row = 0;                // row index
     std::set<int> columns;      // where undoing the slip gives the right row again
-    bool countsChange = false;  // what the edges or a repeat take or make is no longer the same
+    bool countsChange = false;  // the counts no longer fit; else it is a chart that could be meant
 };
 
-// Half of the slips hit figures, half hit any cell. Nothing when the row came out the same, or
-// holds nothing to hit.
+// Half of the slips hit figures, half hit any cell. Nothing when the row came out the same, holds
+// nothing to hit, or wide stitches would be cut.
+// Requires: the chart fits.
 std::optional<Mutant> mutated(const Chart& chart, Slip slip, int row, std::mt19937& random);
 
 }  // namespace lacewright::test

@@ -1,0 +1,34 @@
+#include "tests/bench/mutation_corpora.h"
+
+#include <memory>
+#include <utility>
+
+#include "tests/support/motifs.h"
+#include "tests/support/published_charts.h"
+
+namespace lacewright::test {
+
+std::vector<MutationCorpus> mutationCorpora(CorpusHalf half) {
+    std::vector<MutationCorpus> all;
+    const auto published = std::make_shared<std::vector<CorpusChart>>();
+    std::size_t place = 0;
+    for (Chart& chart : publishedCharts()) {
+        const bool even = place++ % 2 == 0;
+        if (half != CorpusHalf::All && even != (half == CorpusHalf::Tune)) continue;
+        const bool symmetric = hasExactSymmetry(chart);
+        published->push_back({std::move(chart), symmetric});
+    }
+    all.push_back({"published", [published](std::mt19937& random) {
+                       return (*published)[random() % published->size()];
+                   }});
+    for (const Symmetry symmetry : {Symmetry::Mirror, Symmetry::MirrorAndDiagonals,
+                                    Symmetry::Translation, Symmetry::Diagonals, Symmetry::None}) {
+        const bool symmetric = symmetry != Symmetry::Diagonals && symmetry != Symmetry::None;
+        all.push_back({nameOf(symmetry), [symmetry, symmetric](std::mt19937& random) {
+                           return CorpusChart{randomMotif(symmetry, random), symmetric};
+                       }});
+    }
+    return all;
+}
+
+}  // namespace lacewright::test
