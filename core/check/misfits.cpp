@@ -8,6 +8,8 @@
 namespace lacewright {
 namespace {
 
+constexpr int kMostOff = 4;  // loops by which a repeat is thought to be wrong
+
 std::vector<int> repeatsOn(const Path& path) {
     std::vector<int> repeats;
     for (const Segment& segment : path) {
@@ -31,6 +33,37 @@ std::vector<std::optional<int>> byGroup(const Chart& chart, const AffineForm& fo
     excess[0] = static_cast<int>(form.constant());
     for (std::size_t i = 0; i < chart.repeats.size(); ++i) {
         excess[i + 1] = static_cast<int>(form.coefficient(static_cast<Variable>(i)));
+    }
+    return excess;
+}
+
+// A row that works a repeat of its own on loops that hold no whole number of it: the least change
+// of the repeat, or else of the edges, with which they do.
+std::vector<std::optional<int>> againstWhole(const Chart& chart, const AffineForm& takes,
+                                             const AffineForm& available) {
+    auto excess = unknown(chart);
+    const auto own =
+        std::find_if(takes.terms().begin(), takes.terms().end(), [&](const AffineForm::Term& term) {
+            return static_cast<std::size_t>(term.variable) < chart.repeats.size() &&
+                   available.coefficient(term.variable) == 0;
+        });
+    if (own == takes.terms().end()) return excess;
+    const AffineForm inRepeats =
+        available - takes + AffineForm::of(own->variable, own->coefficient);
+    const auto divides = [](const AffineForm& all, std::int64_t part) {
+        return part > 1 && all.constant() % part == 0 &&
+               (!all.isConstant() || all.constant() >= part) &&
+               std::all_of(all.terms().begin(), all.terms().end(),
+                           [part](const auto& term) { return term.coefficient % part == 0; });
+    };
+    for (int by = 1; by <= kMostOff; ++by) {
+        for (const int off : {by, -by}) {
+            const bool inBox = divides(inRepeats, own->coefficient - off);
+            if (!inBox && !divides(inRepeats + AffineForm(off), own->coefficient)) continue;
+            excess = allFit(chart);
+            excess[inBox ? static_cast<std::size_t>(own->variable) + 1 : 0] = off;
+            return excess;
+        }
     }
     return excess;
 }
@@ -84,6 +117,10 @@ class LinkBuilder {
     }
     std::vector<std::optional<int>> excessOf(int row, const Fit& fit) const {
         if (fit.fits()) return allFit(chart_);
+        if (fit.kind == FitKind::NotWhole) {
+            auto excess = againstWhole(chart_, fit.required, fit.available);
+            if (excess[0]) return excess;
+        }
         if (row == 0) return chart_.castOn ? againstCastOn(chart_, form(0).takes) : allFit(chart_);
         if (sameRepeats(row, row - 1))
             return byGroup(chart_, form(row).takes - form(row - 1).makes);

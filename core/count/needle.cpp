@@ -180,7 +180,23 @@ AffineForm Needle::resolved(const AffineForm& form) const {
     });
 }
 
+bool Needle::bringsOwn(const AffineForm& takes) const {
+    const auto& terms = takes.terms();
+    return std::any_of(terms.begin(), terms.end(), [this](const AffineForm::Term& term) {
+        return !free_.contains(term.variable) && !solved_.contains(term.variable);
+    });
+}
+
 Fit Needle::fit(const AffineForm& takes, const std::vector<Demand>& demands) const {
+    Fit fit = measured(takes, demands);
+    if (fit.fits() || !lost_ || !bringsOwn(takes)) return fit;
+    Needle before = *this;
+    before.loops_ = lost_;
+    Fit again = before.measured(takes, demands);
+    return again.fits() ? again : fit;
+}
+
+Fit Needle::measured(const AffineForm& takes, const std::vector<Demand>& demands) const {
     Fit fit;
     Solver solver(*this, fit);
     std::vector<AffineForm> equations;
@@ -223,6 +239,8 @@ void Needle::work(const RowForms& row, const Fit& fit) {
     for (const auto& [variable, form] : fit.solved) solved_.insert_or_assign(variable, form);
     for (const auto& [variable, least] : fit.raised) free_[variable] = least;
     for (const Variable variable : fit.freed) free_.emplace(variable, kSmallestCount);
+    if (!fit.fits() && !lost_) lost_ = loops_;
+    if (fit.fits() && !fit.solved.empty()) lost_.reset();
     hold(row.makes);
 }
 

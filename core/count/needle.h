@@ -66,7 +66,9 @@ class Needle {
     Fit fit(const AffineForm& takes, const std::vector<Demand>& demands = {}) const;
 
     // Works the row: after a fit its makes are on the needle; after a misfit counting starts afresh
-    // from the row as written, its own counts free.
+    // from the row as written, its own counts free. A later row that brings counts of its own may
+    // then fit those loops or, as if nothing had been wrong, the ones before the misfit: what does
+    // not come out because of one wrong row is no second fault.
     void work(const RowForms& row, const Fit& fit);
 
     // A count that the rows worked so far have used, even if no loop depended on it: it is free
@@ -84,12 +86,16 @@ class Needle {
 
     // The same counts are solved and free, whatever is on the needle.
     bool sameCounts(const Needle& other) const {
-        return solved_ == other.solved_ && free_ == other.free_;
+        return solved_ == other.solved_ && free_ == other.free_ && lost_ == other.lost_;
     }
 
  private:
     friend class Solver;
+    Fit measured(const AffineForm& takes, const std::vector<Demand>& demands) const;
+    bool bringsOwn(const AffineForm& takes) const;
+
     std::optional<AffineForm> loops_;
+    std::optional<AffineForm> lost_;  // loops before the first misfit, until they count again
     std::map<Variable, AffineForm> solved_;
     std::map<Variable, std::int64_t> free_;  // and their smallest values
 };
