@@ -7,11 +7,19 @@ namespace lacewright {
 namespace {
 
 constexpr double kOutOfPlace = 0.5;  // log odds from which a row may be shifted
+// Log odds that no stitch at the edge of the fabric goes beyond: edges are slipped, knitted or
+// purled by a habit of their own.
+constexpr double kSelvedge = 5.0;
 
 }  // namespace
 
 std::vector<CulpritSearch::OddCell> CulpritSearch::oddInRow(int row, const Beliefs& beliefs) {
     const RowBeliefs rowBeliefs = beliefs.of(row);
+    const auto groups = groupsOf(pathOn(chart_, row, nullptr), chart_.width);
+    const auto isSelvedge = [&](int x) {
+        return (x == 0 || x + 1 == chart_.width) &&
+               groups[static_cast<std::size_t>(x)] == kOutsideRepeats;
+    };
     const int y = row - beliefs.grid().firstRow();
     const auto stitchOf = [&](int letter) {
         return alphabet_.stitches[static_cast<std::size_t>(letter)];
@@ -24,8 +32,9 @@ std::vector<CulpritSearch::OddCell> CulpritSearch::oddInRow(int row, const Belie
         OddCell cell{{row, x + 1, kLeastOdd}, kCovered, {}};
         for (int letter = 0; letter < alphabet_.size(); ++letter) {
             const Stitch& other = (*chart_.stitches)[stitchOf(letter)];
-            const double log = rowBeliefs.of(x)[letter] - rowBeliefs.of(x)[drawn];
+            double log = rowBeliefs.of(x)[letter] - rowBeliefs.of(x)[drawn];
             if (letter == drawn) continue;
+            if (isSelvedge(x)) log = std::min(log, kSelvedge);
             if (other.takes != held.takes || other.makes != held.makes) continue;
             if (log > cell.cell.weight) cell = {{row, x + 1, log}, stitchOf(letter), {}};
         }

@@ -70,14 +70,21 @@ class MapSearch {
 
     void collect(std::vector<SymmetryMap>& maps) const {
         if (static_cast<int>(figures_.size()) > kMaxFigures) return;
-        for (const bool mirror : {false, true}) {
-            const PairCounts counts(region_, figures_, alphabet_, mirror);
-            const int lastDy = region_.wrapsUp ? region_.height / 2 : region_.height - 1;
-            for (int dy = 0; dy <= lastDy; ++dy) {
+        const PairCounts shifts(region_, figures_, alphabet_, false);
+        const PairCounts mirrors(region_, figures_, alphabet_, true);
+        double copies = 1;  // of a figure within one row
+        const auto considerAll = [&](int dy) {
+            double more = 0;
+            for (const bool mirror : {false, true}) {
                 const auto [from, to] = rangeOfDx(mirror, dy);
-                for (int dx = from; dx <= to; ++dx) consider(counts, mirror, dx, dy, maps);
+                for (int dx = from; dx <= to; ++dx)
+                    more += consider(mirror ? mirrors : shifts, mirror, dx, dy, copies, maps);
             }
-        }
+            return more;
+        };
+        copies += considerAll(0);
+        const int lastDy = region_.wrapsUp ? region_.height / 2 : region_.height - 1;
+        for (int dy = 1; dy <= lastDy; ++dy) considerAll(dy);
     }
 
  private:
@@ -150,20 +157,24 @@ class MapSearch {
         return onAxis >= kMinCentred && 2 * onAxis >= centred_;
     }
 
-    void consider(const PairCounts& counts, bool mirror, int dx, int dy,
-                  std::vector<SymmetryMap>& maps) const {
+    // Where a row holds `copies` of one figure, one accident shows as often. Gives how many more
+    // copies the map shows there to be, those that hold for half of the figures not counted.
+    double consider(const PairCounts& counts, bool mirror, int dx, int dy, double copies,
+                    std::vector<SymmetryMap>& maps) const {
         const int same = counts.at(dx, dy).second;
         const bool centred = standsOnCentred(mirror, dx, dy);
         const bool plain = centred || isPlain(mirror, dx, dy);
         if (same < (plain ? kMinAgreeingPlain : kMinAgreeing) ||
             same < kMinAgreement * sums_.in(0, region_.width, 0, region_.height) *
                        overlap(dx, dy, mirror))
-            return;
+            return 0;
         const Landing landing = landingOf(counts, mirror, dx, dy);
-        const double strength = strengthOf(landing, likeByChance_);
+        const double strength = strengthOf(landing, likeByChance_) / copies;
         if (strength < (centred ? kMinStrengthPlain : plain ? leastStrengthPlain_ : leastStrength_))
-            return;
+            return 0;
         maps.push_back({region_, mirror, dx, dy, strength});
+        const double agreement = 2 * landing.same / landing.figures;
+        return std::max(0.0, 2 * agreement - 1) * (isInvolution(region_, mirror, dx, dy) ? 1 : 2);
     }
 
     const Alphabet& alphabet_;
