@@ -83,13 +83,38 @@ class Adviser {
         const auto row = closing ? std::optional(search_.links().closingRow)
                                  : chart_.indexOfRowNumber(finding.row);
         if (!row) return;
+        std::vector<int> following;
+        for (const Finding& folded : finding.folded) {
+            const auto upper = chart_.indexOfRowNumber(folded.row);
+            if (upper && isAboutCounts(folded)) following.push_back(*upper);
+        }
         finding.suspects.clear();
-        for (const CellGuess& guess : search_.suspects(*row, closing)) {
+        for (const CellGuess& guess : search_.suspects(*row, closing, following)) {
             if (guess.weight < kLeastWeight || finding.suspects.size() == kMaxSuspects) break;
             finding.suspects.push_back(
                 {chart_.rowNumber(guess.row), guess.column, guess.weight, {}});
         }
         finding.mends = mendsOf(finding, search_.repairs(*row, closing));
+    }
+
+    // Two rows in error, one above the other, can count like one row that lost a stitch. Where the
+    // rest of the chart speaks for two, each becomes a finding.
+    void tellApart(std::vector<Finding>& findings, std::size_t most) {
+        std::vector<Finding> apart;
+        for (Finding& finding : findings) {
+            const auto row = chart_.indexOfRowNumber(finding.row);
+            const auto upper =
+                std::find_if(finding.folded.begin(), finding.folded.end(), isAboutCounts);
+            if (!isAboutCounts(finding) || !row || upper == finding.folded.end()) continue;
+            if (most-- == 0) break;
+            if (chart_.indexOfRowNumber(upper->row) != *row + 1 || !search_.wrongApart(*row))
+                continue;
+            apart.push_back(std::move(*upper));
+            finding.folded.erase(upper);
+        }
+        std::move(apart.begin(), apart.end(), std::back_inserter(findings));
+        std::stable_sort(findings.begin(), findings.end(),
+                         [](const Finding& a, const Finding& b) { return a.row < b.row; });
     }
 
     // `all` are the findings of the chart.
@@ -316,6 +341,7 @@ void advise(const Chart& chart, Report& report) {
     std::size_t edges = 0;
     const auto affordable = std::clamp<std::size_t>(
         static_cast<std::size_t>(kCellsAdvised / chart.width), 12, kMaxAdvised);
+    adviser.tellApart(report.findings, affordable);
     for (Finding& finding : report.findings) {
         if (isAboutCounts(finding) && advised++ < affordable) adviser.adviseOn(finding);
         if (isAboutEdge(finding) && edges++ < affordable)

@@ -11,8 +11,10 @@ inline constexpr std::size_t kMaxMends = 3;      // offered for one finding
 inline constexpr std::size_t kMaxSuspects = 12;  // named for one finding
 inline constexpr std::size_t kMaxAdvised = 60;   // findings of one chart that get advice
 
-// Fills in suspects and mends of the findings about stitch counts (rules "continuity", "cast-on"
-// and "closing", for every size), and mends of those about a size's edge that parts companions
+// Takes faults of two rows apart that were folded as one, where the rest of the chart says that
+// both rows are wrong. Fills in suspects and mends of the findings about stitch counts (rules
+// "continuity", "cast-on" and "closing", for every size), and mends of those about a size's edge
+// that parts companions
 // ("size-edge": a stitch worked otherwise, the edge moved). Adds findings of rule "symmetry" for
 // cells that count right but contradict the rest of the chart, and the suspects of the whole chart:
 // both cells of a pair that only contradict each other, and cells that are likelier right. Every

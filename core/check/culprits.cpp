@@ -10,6 +10,7 @@ namespace {
 
 constexpr std::size_t kMaxNeighbourhoods = 4;
 constexpr int kLongestRun = 12;       // rows of a run on either side that are judged together
+constexpr double kSureApart = 2.0;    // log odds from which two rows are told of as two faults
 constexpr double kWorthALook = 0.01;  // moves less likely than this are left aside
 constexpr double kNever = -std::numeric_limits<double>::infinity();
 
@@ -201,7 +202,27 @@ std::vector<std::pair<int, bool>> CulpritSearch::rowsToBlame(int rowIndex, bool 
     return rows;
 }
 
-std::vector<CellGuess> CulpritSearch::suspects(int rowIndex, bool closing) {
+bool CulpritSearch::wrongApart(int rowIndex) {
+    const RowCase* lower = caseOf(rowIndex);
+    const RowCase* upper = caseOf(rowIndex + 1);
+    if (lower == nullptr || upper == nullptr) return false;
+    double apart = 0;
+    double together = 0;
+    int out = 0;  // groups
+    for (const int group : groups()) {
+        const int in = excessIn(rowIndex, group);
+        const int above = excessIn(rowIndex + 1, group);
+        // Where stitches only change groups, it is the edge of a repeat that is wrong.
+        if ((in != 0 || above != 0) && ++out > 1) return false;
+        if (out == 0) continue;
+        apart += logZ(*lower, group, -in, 0) + logZ(*upper, group, -above, 0);
+        together += logZ(*lower, group, -in, above);
+    }
+    return apart > together + kSureApart;
+}
+
+std::vector<CellGuess> CulpritSearch::suspects(int rowIndex, bool closing,
+                                               const std::vector<int>& following) {
     const Link* link = closing ? (links_.closing ? &*links_.closing : nullptr)
                                : &links_.rows[static_cast<std::size_t>(rowIndex)];
     if (link == nullptr || link->fits()) return {};
@@ -218,6 +239,7 @@ std::vector<CellGuess> CulpritSearch::suspects(int rowIndex, bool closing) {
             cases_.clear();
         }
     }
+    for (const int row : following) accuse(row, false, all);
     std::map<std::pair<int, int>, double> merged;
     double sum = 0;
     for (const CellGuess& guess : all) {

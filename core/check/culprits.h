@@ -44,7 +44,12 @@ class CulpritSearch {
     // For a row that does not fit, or for the closing of the row repeat (`rowIndex` then is its
     // first row): cells of that row and of the row it is worked on, the likeliest first; weights
     // add up to 1. Empty when the row fits, or is too far out.
-    std::vector<CellGuess> suspects(int rowIndex, bool closing);
+    // `following`: rows above whose misfit is thought to come of the same cause; their cells too.
+    std::vector<CellGuess> suspects(int rowIndex, bool closing,
+                                    const std::vector<int>& following = {});
+    // Whether a row that does not fit and the one above it, which does not fit either and could be
+    // out because of it, are likelier each wrong in itself than wrong for one reason.
+    bool wrongApart(int rowIndex);
     // Likeliest first; each makes the row fit as far as the counts of its neighbours go.
     std::vector<Repair> repairs(int rowIndex, bool closing);
 
