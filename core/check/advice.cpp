@@ -249,29 +249,47 @@ class Adviser {
         return false;
     }
 
+    // What the sizes part at their other edge on the row: a finding for all that part the same.
+    // Empty when there is a size that parts nothing there.
+    static std::vector<Finding> atOtherEdge(const Finding& finding,
+                                            const std::vector<Finding>& all) {
+        std::vector<Finding> others;
+        std::size_t sizes = 0;
+        for (const Finding& other : all) {
+            if (!isAboutEdge(other) || other.row != finding.row || other.message == finding.message)
+                continue;
+            Finding same = other;
+            std::erase_if(same.sizes, [&](const std::string& size) {
+                return std::find(finding.sizes.begin(), finding.sizes.end(), size) ==
+                       finding.sizes.end();
+            });
+            sizes += same.sizes.size();
+            if (!same.sizes.empty()) others.push_back(std::move(same));
+        }
+        return sizes == finding.sizes.size() ? others : std::vector<Finding>{};
+    }
+
     // Where both edges of a size part companions on a row, and one makes up for the other, only
     // both can be mended: in one edit.
     std::vector<Mend> bothEdges(const Finding& finding, const std::vector<Mend>& here,
                                 const std::vector<Finding>& all) const {
+        std::vector<std::vector<Mend>> there;
+        for (const Finding& other : atOtherEdge(finding, all)) {
+            there.push_back(edgeMendsFor(chart_, other).substitutions);
+            if (there.back().empty()) return {};
+        }
+        if (there.empty()) return {};
         std::vector<Mend> both;
-        for (const Finding& other : all) {
-            const bool concerned =
-                std::all_of(finding.sizes.begin(), finding.sizes.end(), [&](const auto& size) {
-                    return std::find(other.sizes.begin(), other.sizes.end(), size) !=
-                           other.sizes.end();
-                });
-            if (!isAboutEdge(other) || other.row != finding.row ||
-                other.columns == finding.columns || !concerned)
-                continue;
-            Finding same = other;
-            same.sizes = finding.sizes;
-            for (const Mend& there : edgeMendsFor(chart_, same).substitutions) {
-                for (Mend mend : here) {
-                    mend.label += "; at the other edge f" + there.label.substr(1);  // "For ..."
-                    mend.reason += "; one edge makes up for the other, so both are mended";
-                    mend.steps.insert(mend.steps.end(), there.steps.begin(), there.steps.end());
-                    both.push_back(std::move(mend));
+        for (const Mend& one : here) {
+            for (const std::size_t way : {0, 1}) {
+                Mend mend = one;
+                for (const std::vector<Mend>& ways : there) {
+                    const Mend& other = ways[std::min(way, ways.size() - 1)];
+                    mend.label += "; at the other edge f" + other.label.substr(1);  // "For ..."
+                    mend.steps.insert(mend.steps.end(), other.steps.begin(), other.steps.end());
                 }
+                mend.reason += "; one edge makes up for the other, so both are mended";
+                both.push_back(std::move(mend));
             }
         }
         return both;

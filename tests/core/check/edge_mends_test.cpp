@@ -78,6 +78,27 @@ TEST(EdgeMends, EdgesThatMakeUpForEachOtherAreMendedInOneEdit) {
     for (const Finding& finding : check(mended).findings) EXPECT_NE(finding.rule, "size-edge");
 }
 
+// Both begin between a yarn over and its decrease; each ends between another pair.
+TEST(EdgeMends, SizesThatMakeUpAtDifferentColumnsAreMendedInOneEdit) {
+    Chart chart = chartOf({"k*12", "k k ssk yo k ssk yo k k2tog yo k k", "k*12"});
+    withSize(chart, "S", 4, 6, 1);
+    withSize(chart, "M", 4, 9, 1);
+    Report report = check(chart);
+    EXPECT_TRUE(report.knittable);
+    advise(chart, report);
+    int shared = 0;
+    for (const Finding& finding : report.findings) {
+        if (finding.rule != "size-edge" || finding.sizes.size() != 2) continue;
+        ++shared;
+        ASSERT_FALSE(finding.mends.empty());
+        EXPECT_EQ(finding.mends[0].steps.size(), 4U);
+        const Chart mended = applyMend(chart, finding.mends[0]).value();
+        EXPECT_TRUE(check(mended).knittable);
+        for (const Finding& left : check(mended).findings) EXPECT_NE(left.rule, "size-edge");
+    }
+    EXPECT_EQ(shared, 1);
+}
+
 TEST(EdgeMends, SeveralSizesAreMendedTogether) {
     Chart chart = parted();
     withSize(chart, "S", 3, 8, 1);
