@@ -125,7 +125,7 @@ void paintShaping(QPainter& painter, const ViewScene& scene, const QRect& lane, 
                   const QColor& colour) {
     const SpanOfSize main = spanOf(scene, size.reach);
     const int middle = lane.center().y();
-    const int half = std::min(scene.px(kMark), lane.height()) / 3;
+    const int half = std::min(scene.px(kMark), lane.height()) / 2;
     const int line = scene.px(kQuietLine);
     painter.setPen(QPen(colour, line, Qt::DotLine));
     for (const ReachChange& change : size.changes) {

@@ -1,12 +1,11 @@
 #include "app/window/form_dialog.h"
 
 #include <QDialogButtonBox>
+#include <QEvent>
 #include <QFormLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
-
-#include "app/window/tab_order.h"
 
 namespace lacewright::app {
 
@@ -37,13 +36,12 @@ FormDialog::FormDialog(const QString& title, const QString& sentence, const QStr
     form_->setVerticalSpacing(10);
     form_->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
 
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    cancel_ = buttons->button(QDialogButtonBox::Cancel);
-    accept_ = buttons->addButton(accept, QDialogButtonBox::AcceptRole);
+    buttons_ = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
+    accept_ = buttons_->addButton(accept, QDialogButtonBox::AcceptRole);
     accept_->setObjectName(QStringLiteral("accept"));
     accept_->setDefault(true);
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(buttons_, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons_, &QDialogButtonBox::rejected, this, &QDialog::reject);
 
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(20, 18, 20, 16);
@@ -52,7 +50,7 @@ FormDialog::FormDialog(const QString& title, const QString& sentence, const QStr
     layout->addLayout(form_);
     layout->addWidget(problem_);
     layout->addStretch(1);
-    layout->addWidget(buttons);
+    layout->addWidget(buttons_);
     sentence_->setVisible(!sentence.isEmpty());
 }
 
@@ -62,10 +60,23 @@ void FormDialog::setProblem(const QString& sentence) {
     accept_->setEnabled(sentence.isEmpty());
 }
 
-void FormDialog::showEvent(QShowEvent* event) {
-    reachLast(*this, {accept_, cancel_});
-    if (!focusWidget()) focusNextChild();
-    QDialog::showEvent(event);
+bool FormDialog::event(QEvent* event) {
+    if (event->type() == QEvent::Polish) orderFocus();
+    return QDialog::event(event);
+}
+
+// Buttons that leave the dialog and come back stand last in the order of Tab.
+void FormDialog::orderFocus() {
+    layout()->removeWidget(buttons_);
+    buttons_->setParent(nullptr);
+    buttons_->setParent(this);
+    layout()->addWidget(buttons_);
+    if (focusWidget()) return;
+    for (QWidget* next = nextInFocusChain(); next != this; next = next->nextInFocusChain()) {
+        if (!(next->focusPolicy() & Qt::TabFocus) || !next->isEnabled()) continue;
+        next->setFocus(Qt::TabFocusReason);
+        return;
+    }
 }
 
 void FormDialog::setSentence(const QString& sentence) {

@@ -2,6 +2,7 @@
 
 #include <QDialog>
 
+class QDialogButtonBox;
 class QFormLayout;
 class QLabel;
 class QPushButton;
@@ -19,14 +20,16 @@ class FormDialog : public QDialog {
     QFormLayout& form() { return *form_; }
     void setProblem(const QString& sentence);  // empty: none
     void setSentence(const QString& sentence);
-    void showEvent(QShowEvent* event) override;
+    bool event(QEvent* event) override;
 
  private:
+    void orderFocus();
+
     QLabel* sentence_;
     QFormLayout* form_;
     QLabel* problem_;
     QPushButton* accept_;
-    QPushButton* cancel_;
+    QDialogButtonBox* buttons_;
 };
 
 }  // namespace lacewright::app

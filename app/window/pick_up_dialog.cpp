@@ -72,6 +72,7 @@ PickUpDialog::PickUpDialog(const Gauge& gauge, int rows, QWidget* parent)
     connect(rows_, &QSpinBox::valueChanged, this, &PickUpDialog::rowsGiven);
     connect(length_, &LengthField::lengthChanged, this, &PickUpDialog::lengthGiven);
     connect(unit_, &LengthUnitField::unitChosen, this, [this] { length_->setUnit(unit_->unit()); });
+    addRecipe();
     rowsGiven();
     (gauge.stitches > 0 && gauge.rows > 0 ? rows_
                                           : static_cast<QAbstractSpinBox*>(gauge_->stitches()))

@@ -9,8 +9,6 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "app/window/tab_order.h"
-
 namespace lacewright::app {
 
 namespace {
@@ -21,10 +19,7 @@ constexpr int kRecipeLines = 5;
 }  // namespace
 
 RecipeDialog::RecipeDialog(const QString& title, const QString& sentence, QWidget* parent)
-    : QDialog(parent),
-      form_(new QFormLayout),
-      recipe_(new QPlainTextEdit(this)),
-      problem_(new QLabel(this)) {
+    : QDialog(parent), form_(new QFormLayout), layout_(new QVBoxLayout(this)) {
     setWindowTitle(title);
     auto* about = new QLabel(sentence, this);
     about->setWordWrap(true);
@@ -32,8 +27,14 @@ RecipeDialog::RecipeDialog(const QString& title, const QString& sentence, QWidge
     form_->setHorizontalSpacing(16);
     form_->setVerticalSpacing(10);
     form_->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
-    auto* label = new QLabel(tr("Reci&pe"), this);
-    label->setBuddy(recipe_);
+    layout_->setContentsMargins(20, 18, 20, 16);
+    layout_->setSpacing(12);
+    layout_->addWidget(about);
+    layout_->addLayout(form_);
+}
+
+void RecipeDialog::addRecipe() {
+    recipe_ = new QPlainTextEdit(this);
     recipe_->setObjectName(QStringLiteral("recipe"));
     recipe_->setAccessibleName(tr("Recipe"));
     recipe_->setReadOnly(true);
@@ -41,28 +42,24 @@ RecipeDialog::RecipeDialog(const QString& title, const QString& sentence, QWidge
     recipe_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     recipe_->setMinimumHeight(kRecipeLines * recipe_->fontMetrics().lineSpacing());
     recipe_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
+    auto* label = new QLabel(tr("Reci&pe"), this);
+    label->setBuddy(recipe_);
+    problem_ = new QLabel(this);
     problem_->setObjectName(QStringLiteral("problem"));
     problem_->setWordWrap(true);
     problem_->setTextFormat(Qt::PlainText);
     problem_->setVisible(false);
 
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
-    close_ = buttons->button(QDialogButtonBox::Close);
     copy_ = buttons->addButton(tr("&Copy recipe"), QDialogButtonBox::ActionRole);
     copy_->setObjectName(QStringLiteral("copy"));
     copy_->setDefault(true);
     connect(copy_, &QPushButton::clicked, this, &RecipeDialog::copy);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::close);
-
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(20, 18, 20, 16);
-    layout->setSpacing(12);
-    layout->addWidget(about);
-    layout->addLayout(form_);
-    layout->addWidget(label);
-    layout->addWidget(recipe_, 1);
-    layout->addWidget(problem_);
-    layout->addWidget(buttons);
+    layout_->addWidget(label);
+    layout_->addWidget(recipe_, 1);
+    layout_->addWidget(problem_);
+    layout_->addWidget(buttons);
 }
 
 void RecipeDialog::showRecipe(const Result<std::string>& recipe) {
@@ -71,11 +68,6 @@ void RecipeDialog::showRecipe(const Result<std::string>& recipe) {
     problem_->setVisible(!recipe);
     copy_->setEnabled(bool(recipe));
     copy_->setText(tr("&Copy recipe"));
-}
-
-void RecipeDialog::showEvent(QShowEvent* event) {
-    reachLast(*this, {recipe_, copy_, close_});
-    QDialog::showEvent(event);
 }
 
 void RecipeDialog::copy() {

@@ -8,6 +8,7 @@ class QFormLayout;
 class QLabel;
 class QPlainTextEdit;
 class QPushButton;
+class QVBoxLayout;
 
 namespace lacewright::app {
 
@@ -21,18 +22,19 @@ class RecipeDialog : public QDialog {
 
  protected:
     QFormLayout& form() { return *form_; }
-    // A sentence of why there is none where the recipe is refused.
+    // The end of the dialog, when its form is complete: so Tab reaches it last.
+    void addRecipe();
+    // A sentence of why there is none where it is refused. Requires: addRecipe.
     void showRecipe(const Result<std::string>& recipe);
-    void showEvent(QShowEvent* event) override;
 
  private:
     void copy();
 
     QFormLayout* form_;
-    QPlainTextEdit* recipe_;
-    QLabel* problem_;
-    QPushButton* copy_;
-    QPushButton* close_;
+    QVBoxLayout* layout_;
+    QPlainTextEdit* recipe_ = nullptr;
+    QLabel* problem_ = nullptr;
+    QPushButton* copy_ = nullptr;
 };
 
 }  // namespace lacewright::app

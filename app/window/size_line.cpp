@@ -11,6 +11,8 @@ namespace lacewright::app {
 
 namespace {
 
+constexpr int kMargin = 6;  // device-independent pixels
+
 bool holds(const SizeInstruction& instruction, int row) {
     return std::any_of(
         instruction.rows.begin(), instruction.rows.end(),
@@ -26,7 +28,9 @@ SizeLine::SizeLine(const Document& document, const ViewState& view, QWidget* par
     setTextFormat(Qt::PlainText);
     setWordWrap(true);
     setAlignment(Qt::AlignHCenter | Qt::AlignTop);
-    setMargin(6);
+    setMargin(kMargin);
+    // Room for two lines, so that the chart keeps its place from size to size.
+    setMinimumHeight(2 * fontMetrics().lineSpacing() + 2 * kMargin);
     setTextInteractionFlags(Qt::TextSelectableByMouse);
     connect(&document, &Document::changed, this, &SizeLine::refresh);
     connect(&document, &Document::replaced, this, &SizeLine::refresh);

@@ -60,6 +60,7 @@ SpreadDialog::SpreadDialog(int stitches, bool inTheRound, QWidget* parent)
     for (const QComboBox* list : {increase_, ends_}) {
         connect(list, &QComboBox::currentIndexChanged, this, &SpreadDialog::refresh);
     }
+    addRecipe();
     refresh();
     after_->setFocus();
     after_->selectAll();

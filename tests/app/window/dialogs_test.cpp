@@ -142,5 +142,28 @@ TEST(StitchDialog, RefusesANameThatIsTaken) {
     EXPECT_FALSE(stitchProblem(stitch).has_value());
 }
 
+// Typing goes into the first field; Tab reaches the buttons last.
+TEST(FormDialog, BeginsWithItsFirstField) {
+    const Chart chart = blankChart(8, 4);
+    Size size;
+    size.name = "M";
+    size.reach = {1, 8};
+    SizeDialog dialog(chart, size, nullptr);
+    dialog.show();
+    dialog.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&dialog));
+    auto& name = in<QLineEdit>(dialog, "name");
+    EXPECT_EQ(dialog.focusWidget(), &name);
+    QTest::keyClicks(dialog.focusWidget(), "L");
+    EXPECT_EQ(name.text(), "L") << "the name was selected";
+    int steps = 0;
+    while (!qobject_cast<QPushButton*>(dialog.focusWidget()) && steps < 30) {
+        QTest::keyClick(dialog.focusWidget(), Qt::Key_Tab);
+        ++steps;
+    }
+    EXPECT_EQ(dialog.focusWidget(), &in<QPushButton>(dialog, "accept"));
+    EXPECT_GE(steps, 5) << "start, end, and three boxes to tick";
+}
+
 }  // namespace
 }  // namespace lacewright::app

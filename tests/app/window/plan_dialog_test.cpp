@@ -227,5 +227,31 @@ TEST_F(WindowTest, WritesAPlanIntoTheChartInOneStep) {
     EXPECT_TRUE(chart() == before);
 }
 
+// Ground, a motif of three that stands once, ground: 6 + 2n stitches, 40 at n = 17.
+TEST_F(PlanDialogTest, HoldsARepeatWhileOthersArePlanned) {
+    Chart chart = blankChart(9, 2);
+    for (const auto& [right, left] : {std::pair(2, 2), {4, 6}, {8, 8}}) {
+        Repeat repeat;
+        repeat.right = right;
+        repeat.left = left;
+        repeat.lastRow = 1;
+        chart = *addRepeat(chart, repeat);
+    }
+    chart.gauge = {10, 10, {}};
+    chart.grading.edgeStitches = 1;
+    chart.grading.pieces = 2;
+    open(chart);
+    EXPECT_EQ(in<QSpinBox>("edgeStitches").value(), 1) << "what the chart says already";
+    EXPECT_EQ(in<QComboBox>("part").currentData().toInt(), 2);
+    type("held-B", "1");
+    ASSERT_TRUE(QTest::qWaitFor([this] { return usable(); }, 3000));
+    QTest::qWait(200);
+    const Plan plan = dialog_->plan();
+    EXPECT_EQ(plan.shares[1], (RepeatShare{1, 0}));
+    const Result<Chart> used = usePlan(chart_, plan);
+    ASSERT_TRUE(used);
+    for (const Size& size : used->sizes) EXPECT_EQ(size.times.at("B"), 1);
+}
+
 }  // namespace
 }  // namespace lacewright::app
