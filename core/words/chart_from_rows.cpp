@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/base/text.h"
 #include "core/words/chart_plan.h"
 #include "core/words/compare.h"
 #include "core/words/open_repeats.h"
@@ -33,9 +34,9 @@ class SizesDrawer {
         }
         std::vector<std::vector<NestedRow>> nested;
         for (std::size_t i = 0; i < plans_.size(); ++i) {
-            auto rows = nestedRows(plans_[widest_].cut.rows, plans_[i].cut.rows);
-            if (!rows) return differs(i);
-            nested.push_back(std::move(*rows));
+            NestedRows rows = nestedRows(plans_[widest_].cut.rows, plans_[i].cut.rows);
+            if (rows.notWithin) return notWithin(i, *rows.notWithin);
+            nested.push_back(std::move(rows.rows));
         }
         ChartPlan wide = plans_[widest_];
         for (const ChartPlan& plan : plans_) {
@@ -65,6 +66,25 @@ class SizesDrawer {
                        nameOf(widest_) + " on every row: draw one size at a time.");
     }
 
+    // `row`: index from 0, from the bottom.
+    Error notWithin(std::size_t size, std::size_t row) const {
+        const std::string number = std::to_string(row + 1);
+        const auto repeated = [&](std::size_t of) {
+            const std::vector<BoxRow>& rows = plans_[of].cut.rows;
+            return row < rows.size() ? rows[row].box.size() : 0;
+        };
+        if (repeated(size) != repeated(widest_)) {
+            return refused(
+                "On row " + number + " size " + nameOf(size) + " repeats " +
+                counted(static_cast<std::int64_t>(repeated(size)), "stitch", "stitches") +
+                " and size " + nameOf(widest_) + " " + std::to_string(repeated(widest_)) +
+                ", so that one chart cannot show both: draw one size at a time.");
+        }
+        return refused("Row " + number + " of size " + nameOf(size) + " is no part of row " +
+                       number + " of size " + nameOf(widest_) +
+                       ", so that one chart cannot show both: draw one size at a time.");
+    }
+
     Result<ChartFromRows> sized(ChartFromRows drawn,
                                 const std::vector<std::vector<NestedRow>>& nested) const {
         Chart& chart = drawn.chart;
@@ -75,7 +95,7 @@ class SizesDrawer {
             if (plans_[i].times) size.times["A"] = static_cast<int>(*plans_[i].times);
             for (const Repeat& repeat : chart.repeats) size.times.try_emplace(repeat.name, 1);
             size.stitches = plans_[i].castOn->plus;
-            if (!setReaches(chart, nested[i], size)) return differs(i);
+            if (const auto row = setReaches(chart, nested[i], size)) return notWithin(i, *row);
             chart.sizes.push_back(std::move(size));
         }
         letterReaches(chart);
@@ -83,7 +103,11 @@ class SizesDrawer {
         if (drawn.knittable) {
             const Result<Comparison> comparison = compareRows(chart, pattern_);
             if (!comparison) return comparison.error();
-            if (!comparison->same()) return differs(widest_ == 0 ? plans_.size() - 1 : 0);
+            if (!comparison->same()) {
+                const std::size_t other = widest_ == 0 ? plans_.size() - 1 : 0;
+                const int number = comparison->differences.front().number;
+                return notWithin(other, static_cast<std::size_t>(std::max(1, number) - 1));
+            }
         }
         return drawn;
     }

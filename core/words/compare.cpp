@@ -94,6 +94,7 @@ class Comparer {
         proof_ = proveWritten(given_, written_);
         pattern_ = inWorkingOrder(given_, proof_);
         if (!given_.again.empty()) proof_ = proveWritten(pattern_, written_);
+        numberAsCharted();
         const bool between = chart_.uncharted != Uncharted::None && saysRowsBetween();
         std::map<int, bool> charted;
         for (int row = 0; row < chart_.height(); ++row) {
@@ -111,6 +112,18 @@ class Comparer {
             if (!charted.contains(row.number))
                 note(row.number, row.side, 0, {RowContrast::NotInChart, false, {}, {}});
         }
+    }
+
+    // A text that begins above row 1 counts as the chart does when only so it is no longer than it.
+    void numberAsCharted() {
+        if (pattern_.rows.empty()) return;
+        const int first = chart_.rowNumber(0);
+        const int last =
+            chart_.rowNumber(chart_.height() - 1) + (chart_.uncharted == Uncharted::None ? 0 : 1);
+        const int offset = pattern_.rows.front().number - first;
+        const int end = pattern_.rows.back().number;
+        if (offset <= 0 || end <= last || end - offset > last) return;
+        for (WrittenRow& row : pattern_.rows) row.number -= offset;
     }
 
     // A text of rows 1, 3, 5 leaves the rows between unsaid.

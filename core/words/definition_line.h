@@ -8,11 +8,8 @@
 #include "core/words/vocabulary.h"
 #include "core/words/written.h"
 
-// Abbreviations that a pattern explains before its rows.
-//
-//   line       = definition { ";" definition } [ ";" | "." ]
-//   definition = name "=" sequence          | name ( ":" | "-" ) sequence     (in a list of them)
-//   opening    = ( "abbreviations" | "special" "stitches" | "stitch" "guide" .. ) [ ":" [ line ] ]
+// Abbreviations that a pattern explains before its rows: `definitions` in "The grammar of written
+// rows" of DEVELOPERS.md.
 namespace lacewright {
 
 // Opens a list of abbreviations; passes its heading, so that what follows may be a definition.

@@ -125,6 +125,7 @@ std::optional<StatedCount> readStatedCount(TokenCursor& at, FigureContext contex
         stated.change = stated.change && change;
     } while (known && (at.accept(TokenKind::Dash) || at.accept(TokenKind::Equals) ||
                        (open && (at.accept(TokenKind::Comma) || at.accept(TokenKind::Semicolon)))));
+    if (open) at.accept(TokenKind::Stop);
     const bool closed = !open || at.accept(TokenKind::Close);
     stated.place = spanning(place, at.previous().place);
     at.accept(TokenKind::Stop);

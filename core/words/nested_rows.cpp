@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <cstdint>
-#include <limits>
+#include <map>
+
+#include "core/stitch/catalogue.h"
 
 namespace lacewright {
 
@@ -10,22 +12,47 @@ namespace {
 
 using Stitches = std::vector<RowStitch>;
 
-bool standsAt(const Stitches& narrow, const Stitches& wide, std::size_t at) {
-    return at + narrow.size() <= wide.size() &&
-           std::equal(narrow.begin(), narrow.end(), wide.begin() + static_cast<std::ptrdiff_t>(at),
-                      sameStitch);
+constexpr std::int64_t kOwnCost = 100'000;  // of a stitch of one's own, in stitches off the centre
+
+// The most stitches of its own that a row may have and still be the same row.
+std::size_t mostOwn(std::size_t stitches) {
+    return std::clamp<std::size_t>(stitches / 4, 2, 12);
 }
 
-std::int64_t loopsOf(const Stitches& stitches, std::size_t count, int RowStitch::*loops) {
-    std::int64_t sum = 0;
-    for (std::size_t i = 0; i < count; ++i) sum += stitches[i].*loops;
-    return sum;
+bool mayStandFor(const RowStitch& own, const RowStitch& wide) {
+    const StitchCatalogue& known = *builtInStitches();
+    const auto spanOf = [&known](const RowStitch& stitch) {
+        const auto index = stitch.own || stitch.presents ? std::nullopt : known.find(stitch.id);
+        return index ? known.spans()[*index] : 0;
+    };
+    const int span = spanOf(own);
+    return span > 0 && span == spanOf(wide);
 }
 
-// The stitches of a row without a box.
-Stitches allOf(const BoxRow& row) {
-    Stitches all = row.before;
-    all.insert(all.end(), row.after.begin(), row.after.end());
+// The stitches of `narrow` that differ from those of `wide` from `at` on; nothing when it does not
+// fit or too many do.
+std::optional<std::vector<OwnCell>> ownCells(const Stitches& narrow, const Stitches& wide,
+                                             std::size_t at, std::size_t most) {
+    if (at + narrow.size() > wide.size()) return {};
+    std::vector<OwnCell> own;
+    for (std::size_t i = 0; i < narrow.size(); ++i) {
+        if (sameStitch(narrow[i], wide[at + i])) continue;
+        if (own.size() == most || !mayStandFor(narrow[i], wide[at + i])) return {};
+        own.push_back({at + i, 2 * i < narrow.size(), narrow[i].id});
+    }
+    return own;
+}
+
+// Sums of the loops of the first 0, 1, .. stitches.
+std::vector<std::int64_t> sums(const Stitches& stitches, int RowStitch::*loops) {
+    std::vector<std::int64_t> sums = {0};
+    for (const RowStitch& stitch : stitches) sums.push_back(sums.back() + stitch.*loops);
+    return sums;
+}
+
+Stitches joined(const Stitches& a, const Stitches& b) {
+    Stitches all = a;
+    all.insert(all.end(), b.begin(), b.end());
     return all;
 }
 
@@ -34,18 +61,28 @@ std::vector<NestedRow> placesIn(const BoxRow& wide, const BoxRow& narrow) {
     std::vector<NestedRow> places;
     if (wide.box.empty() != narrow.box.empty()) return places;
     if (!wide.box.empty()) {
-        if (wide.before.size() < narrow.before.size() || wide.after.size() < narrow.after.size())
+        if (wide.before.size() < narrow.before.size() || wide.after.size() < narrow.after.size() ||
+            !std::equal(wide.box.begin(), wide.box.end(), narrow.box.begin(), narrow.box.end(),
+                        sameStitch)) {
             return places;
+        }
         const std::size_t skipped = wide.before.size() - narrow.before.size();
-        if (wide.box.size() == narrow.box.size() && standsAt(narrow.box, wide.box, 0) &&
-            standsAt(narrow.before, wide.before, skipped) && standsAt(narrow.after, wide.after, 0))
-            places.push_back({skipped, wide.after.size() - narrow.after.size()});
+        const std::size_t most = mostOwn(narrow.before.size() + narrow.after.size());
+        auto own = ownCells(narrow.before, wide.before, skipped, most);
+        auto after = ownCells(narrow.after, wide.after, 0, most);
+        if (!own || !after) return places;
+        for (OwnCell& cell : *own) cell.nearStart = true;
+        for (OwnCell& cell : *after) {
+            own->push_back({wide.before.size() + wide.box.size() + cell.stitch, false, cell.id});
+        }
+        places.push_back({skipped, wide.after.size() - narrow.after.size(), std::move(*own)});
         return places;
     }
-    const Stitches all = allOf(wide);
-    const Stitches part = allOf(narrow);
+    const Stitches all = joined(wide.before, wide.after);
+    const Stitches part = joined(narrow.before, narrow.after);
     for (std::size_t at = 0; at + part.size() <= all.size(); ++at) {
-        if (standsAt(part, all, at)) places.push_back({at, all.size() - part.size() - at});
+        if (auto own = ownCells(part, all, at, mostOwn(part.size())))
+            places.push_back({at, all.size() - part.size() - at, std::move(*own)});
     }
     return places;
 }
@@ -53,52 +90,61 @@ std::vector<NestedRow> placesIn(const BoxRow& wide, const BoxRow& narrow) {
 // A place with the cheapest way up to it from row 1.
 struct Reached {
     NestedRow place;
-    std::int64_t takes = 0;  // loops left out at the right edge
-    std::int64_t makes = 0;
     std::int64_t cost = 0;
     std::size_t from = 0;
 };
 
-std::int64_t offCentre(const NestedRow& place) {
+std::int64_t costOf(const NestedRow& place) {
     const auto right = static_cast<std::int64_t>(place.skippedRight);
-    return std::abs(right - static_cast<std::int64_t>(place.skippedLeft));
+    return std::abs(right - static_cast<std::int64_t>(place.skippedLeft)) +
+           kOwnCost * static_cast<std::int64_t>(place.own.size());
 }
 
 }  // namespace
 
-std::optional<std::vector<NestedRow>> nestedRows(const std::vector<BoxRow>& wide,
-                                                 const std::vector<BoxRow>& narrow) {
-    if (wide.size() != narrow.size() || wide.empty()) return {};
+NestedRows nestedRows(const std::vector<BoxRow>& wide, const std::vector<BoxRow>& narrow) {
+    NestedRows nested;
+    if (wide.size() != narrow.size() || wide.empty()) {
+        nested.notWithin = std::min(wide.size(), narrow.size());
+        return nested;
+    }
     std::vector<std::vector<Reached>> rows;
+    std::map<std::int64_t, std::size_t> cheapest;  // of the row below, by the loops it leaves out
     for (std::size_t r = 0; r < wide.size(); ++r) {
         std::vector<Reached> now;
-        const Stitches all = allOf(wide[r]);
-        for (const NestedRow& place : placesIn(wide[r], narrow[r])) {
-            Reached reached{place, loopsOf(all, place.skippedRight, &RowStitch::takes),
-                            loopsOf(all, place.skippedRight, &RowStitch::makes), 0, 0};
-            bool joined = rows.empty();
-            for (std::size_t i = 0; !rows.empty() && i < rows.back().size(); ++i) {
-                const Reached& below = rows.back()[i];
-                if (below.makes != reached.takes || (joined && below.cost >= reached.cost))
-                    continue;
-                joined = true;
-                reached.cost = below.cost;
-                reached.from = i;
+        std::map<std::int64_t, std::size_t> here;
+        const Stitches all = joined(wide[r].before, wide[r].after);
+        const auto takes = sums(all, &RowStitch::takes);
+        const auto makes = sums(all, &RowStitch::makes);
+        for (NestedRow& place : placesIn(wide[r], narrow[r])) {
+            const std::size_t skipped = place.skippedRight;
+            Reached reached{std::move(place), 0, 0};
+            reached.cost = costOf(reached.place);
+            if (r > 0) {
+                const auto below = cheapest.find(takes[skipped]);
+                if (below == cheapest.end()) continue;
+                reached.from = below->second;
+                reached.cost += rows.back()[reached.from].cost;
             }
-            reached.cost += offCentre(place);
-            if (joined) now.push_back(reached);
+            const auto [at, fresh] = here.try_emplace(makes[skipped], now.size());
+            if (!fresh && now[at->second].cost > reached.cost) at->second = now.size();
+            now.push_back(std::move(reached));
         }
-        if (now.empty()) return {};
+        if (now.empty()) {
+            nested.notWithin = r;
+            return nested;
+        }
         rows.push_back(std::move(now));
+        cheapest = std::move(here);
     }
-    std::vector<NestedRow> nested(wide.size());
+    nested.rows.resize(wide.size());
     const auto& top = rows.back();
     std::size_t at = static_cast<std::size_t>(
         std::min_element(top.begin(), top.end(),
                          [](const Reached& a, const Reached& b) { return a.cost < b.cost; }) -
         top.begin());
     for (std::size_t r = rows.size(); r-- > 0;) {
-        nested[r] = rows[r][at].place;
+        nested.rows[r] = rows[r][at].place;
         at = rows[r][at].from;
     }
     return nested;

@@ -7,20 +7,33 @@
 
 namespace lacewright {
 
+// A stitch of the wide row that the narrower size works otherwise.
+struct OwnCell {
+    std::size_t stitch = 0;  // of the wide row's, from the right edge
+    bool nearStart = true;   // nearer to the narrow row's right edge than to its left one
+    std::string id;
+    bool operator==(const OwnCell&) const = default;
+};
+
 // The part of a wide row that a narrower size works: all but so many stitches at either edge, the
-// box as often as it likes.
+// box as often as it likes, a few stitches perhaps otherwise.
 struct NestedRow {
     std::size_t skippedRight = 0;
     std::size_t skippedLeft = 0;
+    std::vector<OwnCell> own;
     bool operator==(const NestedRow&) const = default;
+};
+
+struct NestedRows {
+    std::vector<NestedRow> rows;
+    std::optional<std::size_t> notWithin;  // index of the first row that cannot be placed
 };
 
 // Finds the narrow rows within the wide ones, row by row, so that the loops left out at the right
 // edge of a row are those that the row below leaves out there: the two are one piece of knitting.
-// Rows with a box are cut at it; others may lie anywhere, and of several ways the most centred one
-// is taken. Nothing when some row does not lie within its wide one, or the rows do not stand above
-// one another.
-std::optional<std::vector<NestedRow>> nestedRows(const std::vector<BoxRow>& wide,
-                                                 const std::vector<BoxRow>& narrow);
+// Rows with a box are cut at it; others may lie anywhere. Of several ways the one with the fewest
+// stitches of the narrow size's own is taken (a size that shapes at its own edges has some), then
+// the most centred one.
+NestedRows nestedRows(const std::vector<BoxRow>& wide, const std::vector<BoxRow>& narrow);
 
 }  // namespace lacewright

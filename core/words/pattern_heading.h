@@ -8,13 +8,8 @@
 #include "core/words/vocabulary.h"
 #include "core/words/written.h"
 
-// The lines before the rows. Counts are figures: "Cast on: 40 (44, 48)".
-//
-//   line    = "Cast on" [ ":" ] ( n | [ "multiple of" ] n "plus" n | "an even number" | "an odd
-//   number" )
-//           | "Worked:" ( "flat" | "round" ) | "Repeat from row" [ ":" ] number
-//           | "Stitch" name ":" "takes" number "makes" number | "Sizes:" name { ( "," | "(" ) name
-//           } | "Title:" text | "Wording:" ( "modern" | "older" ) | remark ":" text
+// The lines before the rows: `line` in "The grammar of written rows" of DEVELOPERS.md. Counts are
+// figures: "Cast on: 40 (44, 48)".
 namespace lacewright {
 
 struct HeadingTarget {

@@ -96,9 +96,8 @@ class Reader {
         return last == TokenKind::Stop || last == TokenKind::Close;
     }
 
-    void passOver(const Line& line) {
-        read_.messages.push_back(
-            {false, line.front().place, "this line works no row and is passed over", {}, {}});
+    void passOver(const Line& line, const char* why = "this line works no row and is passed over") {
+        read_.messages.push_back({false, line.front().place, why, {}, {}});
     }
 
     void strangeLine(const Line& line) {
@@ -150,18 +149,25 @@ class Reader {
         for (const OwnStitch& own : read_.pattern.ownStitches)
             vocabulary.define(own.name, own.takes, own.makes);
         const auto isProse = [&](std::size_t i) {
-            return followsSentence(i) && isProseLine(TokenCursor(lines_[i]), vocabulary);
+            return followsSentence(i) && !isPlainRowsLine(TokenCursor(lines_[i])) &&
+                   isProseLine(TokenCursor(lines_[i]), vocabulary);
         };
         for (std::size_t i = 0; i < lines_.size(); ++i) {
             if (lines_[i].empty()) continue;
             if (isRemark(i)) continue;
+            if (isPlainRowsLine(TokenCursor(lines_[i]))) {
+                passOver(lines_[i],
+                         "these rows change no count; without numbers they are left out");
+                continue;
+            }
             TokenCursor at(lines_[i]);
             const Place place = at.peek().place;
             if (const auto rowHeading = parseRowHeading(at)) {
                 Line body(lines_[i].begin() + static_cast<std::ptrdiff_t>(at.position()),
                           lines_[i].end());
                 while (i + 1 < lines_.size() && !lines_[i + 1].empty() &&
-                       !beginsRow(lines_[i + 1]) && !isRemark(i + 1) && !isProse(i + 1)) {
+                       !beginsRow(lines_[i + 1]) && !isRemark(i + 1) && !isProse(i + 1) &&
+                       !isPlainRowsLine(TokenCursor(lines_[i + 1]))) {
                     body.pop_back();
                     ++i;
                     body.insert(body.end(), lines_[i].begin(), lines_[i].end());

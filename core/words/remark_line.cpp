@@ -3,6 +3,7 @@
 #include <string_view>
 
 #include "core/words/edit_distance.h"
+#include "core/words/row_numbers.h"
 
 namespace lacewright {
 
@@ -31,6 +32,22 @@ bool isRemarkLine(const TokenCursor& line, bool first) {
     const bool bindOff = (line.isWord({"bind", "cast"}) && line.isWord({"off"}, 1)) ||
                          line.isWord({"bo", "castoff"});
     return bindOff && !hasNumber(line);
+}
+
+bool isPlainRowsLine(const TokenCursor& line) {
+    TokenCursor at = line;
+    const bool work = at.acceptWord({"work"});
+    if (!work && !at.acceptWord({"k", "knit", "p", "purl"})) return false;
+    if (!at.isNumber() || !isRowWord(at, 1)) return false;
+    at.advance(2);
+    at.acceptWord({"even"});
+    if (at.acceptWord({"in"})) {
+        while (at.is(TokenKind::Word) || at.is(TokenKind::Dash)) at.advance();
+        at.accept(TokenKind::Stop);
+        return at.atEnd();
+    }
+    at.accept(TokenKind::Stop);
+    return at.atEnd() && (!work || at.previous().text == "even");
 }
 
 std::string nearestHeading(const TokenCursor& line) {

@@ -11,6 +11,8 @@ namespace lacewright {
 // measurements.", "Note: ..". `first` is true when the line cannot go on with a row above it.
 bool isRemarkLine(const TokenCursor& line, bool first);
 
+// "Knit 4 rows.", "Work 6 rows in garter st.": rows without a number that change no count.
+bool isPlainRowsLine(const TokenCursor& line);
 // A line of prose: it neither begins as stitches do nor looks like a row or a heading that is
 // misspelt.
 bool isProseLine(const TokenCursor& line, const Vocabulary& vocabulary);

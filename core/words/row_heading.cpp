@@ -48,10 +48,11 @@ bool parseKind(TokenCursor& at, RowHeading& heading) {
 void parseFamily(TokenCursor& at, RowHeading& heading) {
     const std::size_t start = at.position();
     at.accept(TokenKind::Comma);
+    const bool open = at.accept(TokenKind::Open);  // "Row 2 (and all WS rows)"
     if (at.acceptWord({"and"}) && at.acceptWord({"all", "every", "each", "following", "foll"}) &&
         parseKind(at, heading)) {
         if (isRowWord(at)) at.advance();
-        return;
+        if (!open || at.accept(TokenKind::Close)) return;
     }
     heading.family = RowFamily::None;
     at.moveTo(start);

@@ -7,17 +7,8 @@
 #include "core/chart/chart.h"
 #include "core/words/token_cursor.h"
 
-// What stands before the colon of a row.
-//
-//   heading  = ( "row" | "rows" | "rnd" | "round" .. ) numbers [ family ] [ side ] [ ":" | "." |
-//   "-" ]
-//            | ordinals "row" [ family ] [ side ] [ ":" ]
-//            | ( "next" [ n ] | "set-up" | "foundation" | "inc" .. ) "row" [ side ] [ ":" ]
-//            | ( "all" | "every" ) kind "rows" [ ":" ]  |  number ( ":" | ")" )
-//   numbers  = number { ( "," | "and" | "&" ) number | ( "-" | "to" ) number }
-//   family   = "and" ( "all" | "every" ) [ "following" ] kind [ "row" ]
-//   kind     = "RS" | "WS" | "even" | "odd" | "alternate" | "other" | "second" | ordinal
-//   side     = "(RS)" | "(WS)" | "(right side)" | ..
+// What stands before the colon of a row: `heading` in "The grammar of written rows" of
+// DEVELOPERS.md.
 namespace lacewright {
 
 // Rows that share a text without being named one by one.

@@ -10,22 +10,8 @@
 #include "core/words/vocabulary.h"
 #include "core/words/written.h"
 
-// The grammar of one row, after its heading. "n" is a figure: a number in digits or as a word,
-// perhaps with one number per size, "3 (4, 5)". Words in [ ] may be left out.
-//
-//   row       = ( same | sequence ) [ stated ]
-//   same      = [ "same" ] ( "as" | "like" | "rep" ) ( "row" numbers | ordinals "row" | "last" [ n
-//   ] "rows" | name "row" ) [ times ] stated    = [ "(" | "-" | "=" ] n "sts" [ ")" ] sequence  = {
-//   item [ "," | ";" | "." | "and" | "then" | "-" ] } item      = starred | again | bracket |
-//   stitch starred   = stars sequence ( repeat | stars [ repeat | tail ] ) repeat    = "rep" [
-//   "from" | "between" ] [ stars [ ( "to" | "and" | "-" ) stars ] ] tail again     = repeat (of a
-//   stretch that was marked before, or of the whole row) tail      = [ extent | times ] [ "ending"
-//   [ "last rep" ] sequence [ "instead of" sequence ] ] extent    = "to end" | "across" | "to last"
-//   [ n ] "sts" | "until" n "sts remain" | "to marker" times     = n [ "more" ] "times" [ "more" |
-//   "in all" ] | "once" | "twice" | "x" n bracket   = "(" sequence ")" [ into | times | n | extent
-//   ] | n "x" "(" sequence ")" into      = [ "all" ] "in" [ "each of" ] ( ( "next" | "same" ) [ n ]
-//   "sts" | "double yo" | "yo" ) stitch    = ( term [ n ] | n term ) [ "sts" ] { modifier } [ into
-//   | extent | times ] stars     = "*" { "*" } | "#" { "#" }
+// The grammar of one row, after its heading: `row` in "The grammar of written rows" of
+// DEVELOPERS.md.
 //
 // Errors are collected and the parser goes on at the next comma, semicolon, full stop or bracket.
 namespace lacewright {

@@ -38,6 +38,9 @@ bool RowParser::passAside() {
         return false;
     }
     at_.skipWords({"the", "to"});
+    const bool side = at_.acceptWord({"rs", "ws"}) ||
+                      (at_.acceptWord({"right", "wrong"}) && at_.acceptWord({"side"}));
+    if (side && at_.acceptWord({"facing"})) return true;
     if (passYarn() || passNeedles()) return true;
     at_.moveTo(start);
     return false;

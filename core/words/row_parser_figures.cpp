@@ -115,7 +115,7 @@ bool RowParser::parseExtent(Tail& tail) {
     if (bracketedExtent(tail)) return true;
     if (!at_.acceptWord({"to"})) return false;
     at_.skipWords({"the", "within", "next"});
-    if (at_.acceptWord({"end", "ends"})) {
+    if (at_.acceptWord({"end", "ends", "bor", "eor"})) {
         if (at_.acceptWord({"of"})) at_.skipWords({"the", "row", "rnd", "round", "needle"});
         tail.toEnd = true;
         return true;
@@ -128,7 +128,7 @@ bool RowParser::parseExtent(Tail& tail) {
     if (at_.isNumber()) {  // "to within 3 sts of the end", "to 3 sts before end"
         const Figure leaves = figure();
         if (at_.acceptStitchNoun() && (at_.acceptWord({"of", "from", "before"}))) {
-            at_.skipWords({"the", "end", "row", "rnd", "round", "of", "next"});
+            at_.skipWords({"the", "end", "row", "rnd", "round", "of", "next", "bor", "eor"});
             tail.toMarker = acceptMarker();
             if (tail.toMarker) {
                 tail.beforeMarker = leaves;
@@ -193,7 +193,8 @@ void RowParser::parseUntil(Tail& tail) {
         tail.leaves = figure();
         at_.acceptStitchNoun();
         at_.skipWords({"remain", "remains", "remaining", "rem", "left", "are", "is", "before",
-                       "from", "at", "on", "the", "end", "needle", "of", "row", "rnd"});
+                       "from", "at", "on", "the", "end", "needle", "of", "row", "rnd", "bor",
+                       "eor"});
     } else {
         complain(at_.peek().place, "how far is not said", "the end, or how many stitches remain");
     }

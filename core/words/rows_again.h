@@ -30,12 +30,7 @@ struct RowsAgainWords {
     Place statedPlace;
 };
 
-//   sentence = rows { [ "," ] "then" rows }
-//   rows     = ( "rep" | "work" ) ( "rows" numbers | "last" [ n ] "rows" | "these" n "rows" | "from
-//   row" number ) [ often ] [ "until" n "sts" .. ] [ stated ]
-//            | ( "rows" numbers | "these" n "rows" ) "form" .. | "rows" numbers often
-//   often    = ( n [ "more" ] "times" [ "more" ] | "once" | "twice" ) [ "more" ]
-//
+// `again` in "The grammar of written rows" of DEVELOPERS.md:
 // "Rep rows 1-16", "Rep last 2 rows 5 (6, 7) more times, then rep row 1 once more", "Repeat from
 // row 3", "Rows 1-8 form the pattern". Empty, and nothing is passed, when no such sentence stands
 // here.

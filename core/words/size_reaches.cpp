@@ -59,14 +59,29 @@ bool narrowed(RowRoom& room, const RowRoom& by) {
     return true;
 }
 
+void setOwnCells(const Chart& chart, int rowIndex, const NestedRow& nested, Size& size) {
+    if (nested.own.empty()) return;
+    const std::vector<EdgeRoom> stitches = stitchesOn(chart, rowIndex);
+    for (const OwnCell& own : nested.own) {
+        size.substitutions.push_back({rowIndex,
+                                      stitches[own.stitch].low,
+                                      own.nearStart ? Edge::Start : Edge::End,
+                                      own.id,
+                                      {}});
+    }
+}
+
 }  // namespace
 
-bool setReaches(const Chart& chart, const std::vector<NestedRow>& nested, Size& size) {
+std::optional<std::size_t> setReaches(const Chart& chart, const std::vector<NestedRow>& nested,
+                                      Size& size) {
     std::vector<ReachChange> spans;
     std::optional<RowRoom> shared;
     for (int row = 0; row < chart.height(); ++row) {
-        const auto room = roomOn(chart, row, nested[static_cast<std::size_t>(row)]);
-        if (!room) return false;
+        const auto index = static_cast<std::size_t>(row);
+        const auto room = roomOn(chart, row, nested[index]);
+        if (!room) return index;
+        setOwnCells(chart, row, nested[index], size);
         if (!shared || !narrowed(*shared, *room)) {
             shared = room;
             spans.push_back({row, row, {}});
@@ -83,7 +98,7 @@ bool setReaches(const Chart& chart, const std::vector<NestedRow>& nested, Size& 
     for (const ReachChange& span : spans) {
         if (span.reach != size.reach) size.changes.push_back(span);
     }
-    return true;
+    return {};
 }
 
 void letterReaches(Chart& chart) {

@@ -10,9 +10,11 @@ namespace lacewright {
 
 // Gives `size` the columns between which it works the chart, so that on every row it leaves out the
 // stitches that `nested` says: one pair of columns where the rows allow it, and changes on spans of
-// rows elsewhere. False when some row has no such columns.
+// rows elsewhere; and the cells it works otherwise. Gives the index of a row that has no such
+// columns, if there is one.
 // Requires: a row of `nested` for each row of the chart.
-bool setReaches(const Chart& chart, const std::vector<NestedRow>& nested, Size& size);
+std::optional<std::size_t> setReaches(const Chart& chart, const std::vector<NestedRow>& nested,
+                                      Size& size);
 
 // Letters the columns at which sizes begin and end, from the right.
 void letterReaches(Chart& chart);

@@ -6,8 +6,8 @@
 #include <filesystem>
 
 #include "core/file/chart_file.h"
-#include "core/words/reader.h"
 #include "core/words/writer.h"
+#include "tests/core/words/reading.h"
 #include "tests/support/charts.h"
 #include "tests/support/random_charts.h"
 #include "tests/support/source_tree.h"
@@ -124,6 +124,21 @@ TEST(Compare, FindsEverySampleEqualToItsOwnText) {
         if (entry.path().extension() != ".lacewright") continue;
         expectEqualToItsOwnText(loadChart(entry.path().string()).value(), entry.path().string());
     }
+}
+
+// "Row 2: .." may be the first row of a text, and of its chart.
+TEST(Compare, ATextThatBeginsAboveRowOneIsAligned) {
+    const std::string rows = "Row 2 (RS): k2, yo, k2tog, k4\nRow 3: p\nRow 4: k4, ssk, yo, k2\n";
+    const Chart chart = chartOfText("Cast on: 8\n" + rows);
+    const auto same = compareRows(chart, readWritten("Cast on: 8\n" + rows).pattern);
+    ASSERT_TRUE(same);
+    EXPECT_TRUE(same->same());
+    const auto other = compareRows(
+        chart,
+        readWritten("Cast on: 8\nRow 2 (RS): k2, yo, k2tog, k4\nRow 3: p\nRow 4: k\n").pattern);
+    ASSERT_TRUE(other);
+    ASSERT_EQ(other->differences.size(), 1u);
+    EXPECT_EQ(other->differences[0].number, 3);
 }
 
 // A chart equals its own text, and no longer when a cell is drawn otherwise.

@@ -70,13 +70,29 @@ TEST(SizesFromRows, ShapingMovesTheEdgesOnItsRows) {
     expectSameKnitting(chart, text);
 }
 
-// A size that decreases at its own edge is no part of the larger one.
-TEST(SizesFromRows, WhatDoesNotLieWithinTheWidestIsRefused) {
+// A size that decreases at its own edge works a cell of the larger one otherwise.
+TEST(SizesFromRows, ShapingAtEdgesOfTheirOwnIsSubstituted) {
     const std::string text =
-        "Sizes: S (M)\nCast on: 12 (16)\nRow 1: k4 (6), yo, k2tog, k to end\n"
-        "Row 2: p2tog, p to end\n";
+        "Sizes: S (M, L)\nCast on: 20 (26, 34)\nRow 1: k5 (8, 12), yo, k2tog, k to end\n"
+        "Row 2: p\nRow 3: k1, ssk, k to last 3 sts, k2tog, k1\nRow 4: p\n"
+        "Row 5: k1, ssk, k to last 3 sts, k2tog, k1\n";
+    const Chart chart = chartOfText(text);
+    ASSERT_EQ(chart.sizes.size(), 3u);
+    // A decrease at either edge of two rows, in each size but the largest.
+    EXPECT_EQ(chart.sizes[0].substitutions.size(), 4u);
+    EXPECT_EQ(chart.sizes[1].substitutions.size(), 4u);
+    EXPECT_EQ(chart.sizes[2].substitutions.size(), 0u);
+    expectSameKnitting(chart, text);
+}
+
+TEST(SizesFromRows, AnotherMotifIsRefusedWithItsRow) {
+    const std::string text =
+        "Sizes: S (M)\nCast on: 16 (20)\nRow 1: k\nRow 2: p\n"
+        "Row 3: *k2 (3), yo, k2tog; rep from * to end\n";
     const auto drawn = chartFromRows(readWritten(text).pattern);
     ASSERT_FALSE(drawn);
+    EXPECT_NE(drawn.error().message.find("size M repeats 5 stitches and size S 4"),
+              std::string::npos);
     EXPECT_NE(drawn.error().message.find("draw one size at a time"), std::string::npos);
     EXPECT_TRUE(chartFromRows(readWritten(text).pattern, 0));
 }
