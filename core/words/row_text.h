@@ -13,6 +13,7 @@ struct TextPiece {
     WordIndex word = -1;    // of a single word; -1 for punctuation, brackets and how often
     std::size_t first = 0;  // positions in RowPhrases::columns
     std::size_t length = 0;
+    int entry = -1;  // of the glossary, once there is one
     bool operator==(const TextPiece&) const = default;
 };
 

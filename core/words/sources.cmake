@@ -58,4 +58,5 @@ target_sources(core PRIVATE
     words/writer_html.cpp
     words/written_heading.cpp
     words/written_lines.cpp
+    words/yarn_over_words.cpp
 )

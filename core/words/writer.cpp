@@ -1,7 +1,7 @@
 #include "core/words/writer.h"
 
 #include <algorithm>
-#include <set>
+#include <map>
 
 #include "core/base/text.h"
 #include "core/words/between_rows.h"
@@ -9,6 +9,7 @@
 #include "core/words/row_proof.h"
 #include "core/words/written_heading.h"
 #include "core/words/written_lines.h"
+#include "core/words/yarn_over_words.h"
 
 namespace lacewright {
 namespace {
@@ -102,6 +103,11 @@ class Writer {
                 return refusal(rowLabel(chart_, rowIndex) + " has no stitches to write.");
             }
             if (!proven(rowIndex, body)) continue;
+            if (options_.style.terms == Terms::Uk) {
+                auto pieces = yarnOversByNeighbours(line.pieces, words_);
+                if (pieces != line.pieces && proven(rowIndex, textOf(pieces)))
+                    line.pieces = std::move(pieces);
+            }
             if (!row->makes.empty() && row->makes != row->takes) {
                 const std::vector<int> makes(row->makes.begin(), row->makes.end());
                 const bool one =
@@ -118,15 +124,19 @@ class Writer {
     }
 
     void addGlossary() {
-        std::set<WordIndex> used;
-        for (const WrittenLine& line : result_.lines) {
-            for (const TextPiece& piece : line.pieces) {
-                if (piece.word < 0 || !used.insert(piece.word).second) continue;
+        std::map<std::string, int> entries;
+        for (WrittenLine& line : result_.lines) {
+            for (TextPiece& piece : line.pieces) {
+                if (piece.word < 0) continue;
+                std::string name = glossaryWord(piece, words_);
+                const auto next = static_cast<int>(result_.glossary.size());
+                const auto [entry, fresh] = entries.try_emplace(name, next);
+                piece.entry = entry->second;
+                if (!fresh) continue;
                 const WorkWord& word = words_[piece.word];
                 const Stitch& stitch = (*chart_.stitches)[word.stitch];
                 const SideWording& wording =
                     word.side == Side::Right ? stitch.rightSide : stitch.wrongSide;
-                std::string name = word.verb.empty() ? word.one : word.verb;
                 std::string meaning = oneLine(wording.instruction);
                 if (word.own || meaning.empty()) meaning = oneLine(stitch.name);
                 result_.glossary.push_back({std::move(name), std::move(meaning)});

@@ -1,3 +1,5 @@
+#include <algorithm>
+#include <array>
 #include <set>
 
 #include "core/base/text.h"
@@ -12,6 +14,24 @@ std::string described(const std::string& line) {
     if (colon == std::string::npos) return "<dt>" + escapeXml(line) + "</dt>\n";
     return "<dt>" + escapeXml(line.substr(0, colon)) + "</dt><dd>" +
            escapeXml(line.substr(colon + 2)) + "</dd>\n";
+}
+
+// What every row may say besides stitches. Source: Craft Yarn Council, Knitting Abbreviations.
+const std::array<GlossaryEntry, 6> kCommon = {{{"rep", "Repeat"},
+                                               {"st", "Stitch"},
+                                               {"sts", "Stitches"},
+                                               {"RS", "Right side"},
+                                               {"WS", "Wrong side"},
+                                               {"Rnd", "Round"}}};
+
+bool hasWord(const std::string& text, const std::string& word) {
+    const auto letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); };
+    for (std::size_t at = text.find(word); at != std::string::npos; at = text.find(word, at + 1)) {
+        const std::size_t end = at + word.size();
+        if ((at == 0 || !letter(text[at - 1])) && (end == text.size() || !letter(text[end])))
+            return true;
+    }
+    return false;
 }
 
 }  // namespace
@@ -30,16 +50,17 @@ std::string WrittenChart::html() const {
             name + "</h1>\n<dl>\n";
     for (const std::string& line : heading) page += described(line);
     page += "</dl>\n<h2>Rows</h2>\n<ol role=\"list\">\n";
-    std::set<WordIndex> met;
-    std::size_t next = 0;  // of the glossary, which is in the order of first use
+    std::set<int> met;
     for (const WrittenLine& line : lines) {
         page += "<li><strong>" + escapeXml(line.label) + ":</strong> ";
         for (const TextPiece& piece : line.pieces) {
             if (piece.word < 0) {
                 page += escapeXml(piece.text);
-            } else if (met.insert(piece.word).second && next < glossary.size()) {
-                page += "<abbr title=\"" + escapeXml(glossary[next++].meaning) + "\">" +
-                        escapeXml(piece.text) + "</abbr>";
+            } else if (piece.entry >= 0 && met.insert(piece.entry).second) {
+                const std::string& meaning =
+                    glossary[static_cast<std::size_t>(piece.entry)].meaning;
+                page += "<abbr title=\"" + escapeXml(meaning) + "\">" + escapeXml(piece.text) +
+                        "</abbr>";
             } else {
                 page += "<abbr>" + escapeXml(piece.text) + "</abbr>";
             }
@@ -49,7 +70,14 @@ std::string WrittenChart::html() const {
         page += "</li>\n";
     }
     page += "</ol>\n<h2>Abbreviations</h2>\n<dl>\n";
-    for (const GlossaryEntry& entry : glossary) {
+    std::vector<GlossaryEntry> entries = glossary;
+    for (const GlossaryEntry& common : kCommon) {
+        const bool used = std::any_of(lines.begin(), lines.end(), [&](const WrittenLine& line) {
+            return hasWord(line.text(), common.word);
+        });
+        if (used) entries.push_back(common);
+    }
+    for (const GlossaryEntry& entry : entries) {
         page += "<dt>" + escapeXml(entry.word) + "</dt><dd>" + escapeXml(entry.meaning) + "</dd>\n";
     }
     return page + "</dl>\n</main>\n</body>\n</html>\n";

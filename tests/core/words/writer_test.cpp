@@ -114,7 +114,12 @@ TEST(Writer, WritesUnitedKingdomTerms) {
     WriteOptions options;
     options.style.terms = Terms::Uk;
     EXPECT_EQ(rowsOf(chartOf({"k skp yo yo2 bo bo k"}), options),
-              "Row 1 (RS): k1, cast off 2, yrn twice, yrn, skpo, k1.\n");
+              "Row 1 (RS): k1, cast off 2, yrn twice, yfwd, skpo, k1.\n");
+    EXPECT_EQ(rowsOf(chartOf({"k*2 yo k2tog p yo k2tog yo p p yo p2tog k"}), options),
+              "Row 1 (RS): k1, p2tog, yrn, p2, yon, k2tog, yfrn, p1, k2tog, yfwd, k2. (13 sts)\n");
+    const WrittenChart written = writeRows(chartOf({"k yo k2tog p yo p2tog"}), options).value();
+    EXPECT_NE(written.text().find("yrn: Lay"), std::string::npos) << written.text();
+    EXPECT_NE(written.text().find("yfwd: Lay"), std::string::npos) << written.text();
 }
 
 TEST(Writer, FollowsTheHouseStyle) {
