@@ -68,6 +68,8 @@ class Account {
 
  private:
     std::string label(int number) const {
+        const WrittenRow* row = number < 1 ? pattern_.findRow(number) : nullptr;
+        if (row != nullptr) return row->label;  // "Set-up row"
         return (pattern_.worked == Worked::InTheRound ? "Round " : "Row ") + std::to_string(number);
     }
     std::string words(const AffineForm& form) const {

@@ -114,7 +114,8 @@ class Comparer {
         }
     }
 
-    // A text that begins above row 1 counts as the chart does when only so it is no longer than it.
+    // A text that begins with a set-up row, or above row 1 and so would end beyond the chart,
+    // counts as the chart does.
     void numberAsCharted() {
         if (pattern_.rows.empty()) return;
         const int first = chart_.rowNumber(0);
@@ -122,7 +123,7 @@ class Comparer {
             chart_.rowNumber(chart_.height() - 1) + (chart_.uncharted == Uncharted::None ? 0 : 1);
         const int offset = pattern_.rows.front().number - first;
         const int end = pattern_.rows.back().number;
-        if (offset <= 0 || end <= last || end - offset > last) return;
+        if (offset == 0 || end - offset > last || (offset > 0 && end <= last)) return;
         for (WrittenRow& row : pattern_.rows) row.number -= offset;
     }
 

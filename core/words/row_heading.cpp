@@ -145,8 +145,8 @@ bool parseNamed(TokenCursor& at, RowHeading& heading) {
     std::string label;
     if (at.acceptWord({"next", "foll", "following"})) {
         label = "Next";
-    } else if (at.isWord({"set"}) && at.is(TokenKind::Dash, 1) && at.isWord({"up"}, 2)) {
-        at.advance(3);
+    } else if (at.isWord({"set"}) && at.isWord({"up"}, at.is(TokenKind::Dash, 1) ? 2 : 1)) {
+        at.advance(at.is(TokenKind::Dash, 1) ? 3 : 2);
         label = "set-up";
     } else if (at.is(TokenKind::Word) && !rowNamed(at.peek().text).empty()) {
         label = rowNamed(at.peek().text);

@@ -204,6 +204,7 @@ RowParser::Tail RowParser::parseTail() {
     Tail tail;
     at_.accept(TokenKind::Comma);
     at_.accept(TokenKind::Colon);
+    if (at_.is(TokenKind::Semicolon) && at_.isWord({"to", "until", "across"}, 1)) at_.advance();
     at_.skipWords({"all", "for", "the"});
     if (parseExtent(tail)) return tail;
     if (auto count = times(tail)) {

@@ -23,6 +23,7 @@ void RowTable::add(const RowHeading& heading, ParsedRow parsed, const Place& pla
     std::vector<int> numbers = heading.numbers;
     for (int i = 1; heading.next && i <= heading.nextRows; ++i)
         numbers.push_back(std::min(current_ + i, kMaxRowNumber));
+    if (!heading.next && !numbers.empty() && numbers.front() == 1) countBeforeRowOne();
     const std::size_t weight = elementCount(parsed.elements);
     for (std::size_t i = 0; i < numbers.size(); ++i) {
         const int number = numbers[i];
@@ -54,6 +55,18 @@ void RowTable::add(const RowHeading& heading, ParsedRow parsed, const Place& pla
     if (family.parsed.same && !family.parsed.same->numbers.empty())
         family.sameAs = family.parsed.same->numbers.front();
     families_.push_back(std::move(family));
+}
+
+// A set-up row that stands before "Row 1" is row 0, the one before it row -1.
+void RowTable::countBeforeRowOne() {
+    const bool named = std::all_of(rows_.begin(), rows_.end(), [](const auto& row) {
+        return row.second.heading.next && !row.second.sameAs;
+    });
+    if (rows_.empty() || !named || !again_.empty() || repeatFrom_) return;
+    std::map<int, Entry> before;
+    for (auto& [number, entry] : rows_) before.emplace(number - current_, std::move(entry));
+    rows_ = std::move(before);
+    current_ = 0;
 }
 
 // The row whose text the row at `index` of those under one heading takes over.
@@ -129,7 +142,7 @@ void RowTable::repeat(const RowsAgainWords& words) {
 bool RowTable::inFamily(const Entry& family, int number, Side firstSide) const {
     const int base = family.heading.numbers.empty() ? 0 : family.heading.numbers.back();
     if (number < base) return false;
-    const bool odd = number % 2 == 1;
+    const bool odd = number % 2 != 0;
     switch (family.heading.family) {
         case RowFamily::Even:
             return !odd;
@@ -153,7 +166,7 @@ void RowTable::fillFamilies(const WrittenPattern& pattern) {
     Side firstSide = Side::Right;
     for (const auto& [number, entry] : rows_) {
         if (!entry.heading.side || entry.heading.numbers.size() > 1) continue;
-        const bool odd = number % 2 == 1;
+        const bool odd = number % 2 != 0;
         firstSide = odd == (*entry.heading.side == Side::Right) ? Side::Right : Side::Wrong;
         break;
     }

@@ -90,7 +90,7 @@ struct Element {
 std::size_t elementCount(const Elements& elements);
 
 struct WrittenRow {
-    int number = 1;     // as the knitter reads it
+    int number = 1;     // as the knitter reads it; 0 and less for set-up rows before row 1
     std::string label;  // "Row 3", "Rnd 1", "Set-up row"
     Side side = Side::Right;
     Elements elements;

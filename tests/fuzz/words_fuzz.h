@@ -2,6 +2,7 @@
 
 #include <cstdint>
 #include <cstdlib>
+#include <limits>
 #include <string>
 
 #include "core/words/reader.h"
@@ -29,7 +30,7 @@ inline Input readInput(const std::uint8_t* data, std::size_t size) {
         require(message.place.line >= 1 && message.place.column >= 1);
         require(!rendered(message, input.text, "text").empty());
     }
-    int before = 0;
+    int before = std::numeric_limits<int>::min();
     for (const WrittenRow& row : input.read.pattern.rows) {
         require(row.number > before);
         require(row.place.offset + row.place.length <= size);

@@ -1,5 +1,6 @@
 #include "core/words/reader.h"
 
+#include "core/words/compare.h"
 #include "tests/core/words/reading.h"
 
 namespace lacewright {
@@ -154,6 +155,21 @@ TEST(Definitions, GiveTheirCounts) {
               "dec 3-1;w4 4-2;");
     EXPECT_EQ(defined("Abbreviations: k: Knit the next stitch; yo: lay the yarn over"), "");
     EXPECT_EQ(countsOf("Dip = (k1, yo, k1) in next st\nCast on 5\nRow 1: k2, dip, k2"), "7");
+}
+
+TEST(SetUpRows, StandBeforeRowOne) {
+    const std::string text =
+        "CO 30\nFoundation row (RS): k15, m1, k15.\nSet up row (WS): P.\nRow 1 (RS): K3, *yo, "
+        "k2tog, rep from * to last 4 sts, k4.\nRow 2 and all WS rows: p\nRow 3: k\n"
+        "Repeat rows 1-4.\n";
+    EXPECT_EQ(countsOf(text), "31 31 31 31 31 31");
+    const WrittenPattern pattern = readWritten(text).pattern;
+    EXPECT_EQ(pattern.rows.front().number, -1);
+    EXPECT_EQ(pattern.findRow(0)->side, Side::Wrong);
+    EXPECT_EQ(pattern.repeatFrom, 1);
+    const auto same = compareRows(chartOfText(text), pattern);
+    ASSERT_TRUE(same);
+    EXPECT_TRUE(same->same());
 }
 
 TEST(Markers, SayHowFar) {
