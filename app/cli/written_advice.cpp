@@ -1,6 +1,7 @@
 #include "app/cli/written_advice.h"
 
 #include <algorithm>
+#include <map>
 #include <optional>
 #include <variant>
 
@@ -118,11 +119,13 @@ class Translator {
             const Result<Chart> mended = applyMend(straight_.chart, mend);
             if (!mended) continue;
             std::vector<std::string> changes;
+            Mend told;
             for (int row = 0; row < mended->height(); ++row) {
                 if (mended->row(row) == straight_.chart.row(row)) continue;
-                changes.push_back(changeInWords(*mended, row));
+                const RowChange change = changeIn(*mended, row);
+                changes.push_back(inWords(change, *mended, row));
+                addRedrawn(change, *mended, row, told.redrawn);
             }
-            Mend told;
             told.label = join(changes, "; ");
             const bool known = std::any_of(result.begin(), result.end(), [&](const Mend& other) {
                 return other.label == told.label;
@@ -160,10 +163,19 @@ class Translator {
         return words + (first ? " before the repeat" : " after the repeat");
     }
 
-    std::string changeInWords(const Chart& mended, int row) const {
+    // What one row becomes: stitches that go and come at one place of the row as worked.
+    struct RowChange {
+        std::vector<int> before, after;  // columns of the stitches as worked
+        std::size_t begin = 0;           // of those, where the rows part
+        std::vector<int> gone, come;
+    };
+
+    RowChange changeIn(const Chart& mended, int row) const {
         const Side side = writtenRow(row).side;
-        const auto before = workedColumns(straight_.chart, row, side);
-        const auto after = workedColumns(mended, row, side);
+        RowChange change{
+            workedColumns(straight_.chart, row, side), workedColumns(mended, row, side), 0, {}, {}};
+        const auto& before = change.before;
+        const auto& after = change.after;
         const auto same = [&](std::size_t a, std::size_t b) {
             return straight_.chart.row(row).at(before[a]) == mended.row(row).at(after[b]);
         };
@@ -177,8 +189,14 @@ class Translator {
             return std::vector<int>(columns.begin() + static_cast<std::ptrdiff_t>(begin),
                                     columns.end() - static_cast<std::ptrdiff_t>(end));
         };
-        const auto gone = middle(before);
-        const auto come = middle(after);
+        change.begin = begin;
+        change.gone = middle(before);
+        change.come = middle(after);
+        return change;
+    }
+
+    std::string inWords(const RowChange& change, const Chart& mended, int row) const {
+        const auto& [before, after, begin, gone, come] = change;
         const std::string place =
             gone.empty() ? placeInWords(after, begin) : placeInWords(before, begin);
         const std::string where = writtenRow(row).label + ": ";
@@ -186,6 +204,19 @@ class Translator {
         const std::string old = wordsOf(straight_.chart, row, gone);
         if (come.empty()) return where + "leave out " + old + ", " + place;
         return where + "work " + wordsOf(mended, row, come) + " instead of " + old + ", " + place;
+    }
+
+    // The stitches that come and were not there already, by their places in the row as worked.
+    void addRedrawn(const RowChange& change, const Chart& mended, int row,
+                    std::vector<RedrawnCell>& cells) const {
+        for (std::size_t i = 0; i < change.come.size(); ++i) {
+            const StitchIndex stitch = mended.row(row).at(change.come[i]);
+            const bool kept = change.gone.size() == change.come.size() &&
+                              straight_.chart.row(row).at(change.gone[i]) == stitch;
+            if (kept) continue;
+            cells.push_back({writtenRow(row).number, static_cast<int>(change.begin + i) + 1,
+                             (*mended.stitches)[stitch].id});
+        }
     }
 
     const WrittenPattern& pattern_;
@@ -197,15 +228,32 @@ class Translator {
 
 void adviseOnRows(const WrittenPattern& pattern, const std::vector<std::size_t>& sizes,
                   Report& report) {
-    auto straight = straightChart(pattern, sizes.front());
-    if (!straight) return;
-    const Translator translator(pattern, std::move(*straight));
+    // A finding about some sizes is judged for the first of them, all others for the first of all.
+    std::map<std::size_t, std::optional<Translator>> known;
+    const auto translatorFor = [&](std::size_t size) -> const std::optional<Translator>& {
+        const auto [at, isNew] = known.try_emplace(size);
+        if (isNew) {
+            if (auto straight = straightChart(pattern, size))
+                at->second.emplace(pattern, std::move(*straight));
+        }
+        return at->second;
+    };
+    const auto sizeOf = [&](const Finding& finding) {
+        if (finding.sizes.empty()) return sizes.front();
+        const auto named =
+            std::find(pattern.sizes.begin(), pattern.sizes.end(), finding.sizes.front());
+        return named == pattern.sizes.end()
+                   ? sizes.front()
+                   : static_cast<std::size_t>(named - pattern.sizes.begin());
+    };
     for (Finding& finding : report.findings) {
-        if (isAboutCounts(finding) && finding.severity >= Severity::Warning)
-            translator.adviseOn(finding);
+        if (!isAboutCounts(finding) || finding.severity < Severity::Warning) continue;
+        if (const auto& translator = translatorFor(sizeOf(finding))) translator->adviseOn(finding);
     }
-    report.suspects = translator.suspects();
-    for (Finding& odd : translator.oddFindings()) report.findings.push_back(std::move(odd));
+    const auto& translator = translatorFor(sizes.front());
+    if (!translator) return;
+    report.suspects = translator->suspects();
+    for (Finding& odd : translator->oddFindings()) report.findings.push_back(std::move(odd));
     std::stable_sort(report.findings.begin(), report.findings.end(),
                      [](const Finding& a, const Finding& b) { return a.row < b.row; });
 }

@@ -4,12 +4,13 @@
 #include <cmath>
 #include <map>
 #include <set>
-#include <tuple>
 
 #include "core/check/culprits.h"
 #include "core/check/edge_mends.h"
+#include "core/check/log_odds.h"
 #include "core/check/mend.h"
 #include "core/check/mend_words.h"
+#include "core/check/problems.h"
 
 namespace lacewright {
 namespace {
@@ -22,52 +23,6 @@ constexpr double kOddAtAll = CulpritSearch::kLeastOdd;  // log odds from which i
 constexpr std::size_t kMaxOddFindings = 4;
 constexpr std::size_t kMaxSuspectsOfChart = 24;
 constexpr int kCellsAdvised = 3000;  // of the rows of findings that get advice
-
-bool isAboutCounts(const Finding& finding) {
-    if (!finding.sizes.empty()) return false;
-    if (finding.rule == "closing") return finding.severity >= Severity::Warning;
-    return finding.severity == Severity::Fault &&
-           (finding.rule == "continuity" || finding.rule == "cast-on");
-}
-
-bool isAboutEdge(const Finding& finding) {
-    return finding.rule == "size-edge";
-}
-
-// What may not come up anew when a chart is mended, one by one for the sizes concerned. The two
-// edges of a size are problems of their own, and a fault is another one than a warning.
-struct Problem {
-    std::string rule;
-    int row = 0;
-    std::string size;          // empty: every one
-    std::vector<int> columns;  // of the pairs an edge parts
-    bool fault = false;
-    bool operator<(const Problem& other) const {
-        return std::tie(rule, row, size, columns, fault) <
-               std::tie(other.rule, other.row, other.size, other.columns, other.fault);
-    }
-};
-
-std::vector<Problem> problemsOf(const Finding& finding) {
-    std::vector<Problem> problems;
-    std::vector<std::string> sizes = finding.sizes;
-    if (sizes.empty()) sizes.emplace_back();
-    for (const std::string& size : sizes) {
-        problems.push_back({finding.rule, finding.row, size,
-                            isAboutEdge(finding) ? finding.columns : std::vector<int>(),
-                            finding.severity == Severity::Fault});
-    }
-    return problems;
-}
-
-void collectProblems(const std::vector<Finding>& findings, std::set<Problem>& problems) {
-    for (const Finding& finding : findings) {
-        if (finding.severity == Severity::Fault || isAboutCounts(finding) || isAboutEdge(finding)) {
-            for (Problem& problem : problemsOf(finding)) problems.insert(std::move(problem));
-        }
-        collectProblems(finding.folded, problems);
-    }
-}
 
 class Adviser {
  public:

@@ -1,15 +1,14 @@
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 #include "core/check/culprits.h"
+#include "core/check/log_odds.h"
 
 // What would mend rows that do not fit.
 namespace lacewright {
 namespace {
 
 constexpr double kUnexplained = 6.0;  // log odds against leaving the neighbour row in error
-constexpr double kNever = -std::numeric_limits<double>::infinity();
 
 }  // namespace
 
@@ -76,7 +75,7 @@ std::optional<Repair> CulpritSearch::jointRepair(int rowIndex) {
     Repair joint;
     for (const int group : groups()) {
         struct Way {
-            double logOdds = kNever;
+            double logOdds = kImpossible;
             std::vector<Repair::Cell> cells;
         };
         std::map<int, Way> ways{{0, {0, {}}}};
@@ -106,7 +105,7 @@ std::optional<Repair> CulpritSearch::jointRepair(int rowIndex) {
             ways = std::move(next);
         }
         const Way& way = ways[excessOut(run.back(), group)];
-        if (way.logOdds == kNever) return std::nullopt;
+        if (way.logOdds == kImpossible) return std::nullopt;
         joint.cells.insert(joint.cells.end(), way.cells.begin(), way.cells.end());
         joint.logOdds += way.logOdds;
     }

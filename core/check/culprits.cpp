@@ -3,7 +3,8 @@
 #include <algorithm>
 #include <cmath>
 #include <functional>
-#include <limits>
+
+#include "core/check/log_odds.h"
 
 namespace lacewright {
 namespace {
@@ -12,12 +13,11 @@ constexpr std::size_t kMaxNeighbourhoods = 4;
 constexpr int kLongestRun = 12;       // rows of a run on either side that are judged together
 constexpr double kSureApart = 2.0;    // log odds from which two rows are told of as two faults
 constexpr double kWorthALook = 0.01;  // moves less likely than this are left aside
-constexpr double kNever = -std::numeric_limits<double>::infinity();
 
 double logZ(const RowCase& rowCase, int group, int takes, int makes) {
     const RowOdds* odds = rowCase.odds(group);
-    if (odds == nullptr) return takes == 0 && makes == 0 ? 0 : kNever;
-    if (std::abs(takes) > odds->reach() || std::abs(makes) > odds->reach()) return kNever;
+    if (odds == nullptr) return takes == 0 && makes == 0 ? 0 : kImpossible;
+    if (std::abs(takes) > odds->reach() || std::abs(makes) > odds->reach()) return kImpossible;
     const double redraws = odds->logSum(takes, makes);
     const auto wanted = rowCase.wanted().find(group);
     const bool asWanted = wanted != rowCase.wanted().end() &&
@@ -101,7 +101,7 @@ std::optional<CulpritSearch::Moves> CulpritSearch::movesOf(const std::vector<int
     constexpr int kStates = 6;  // as large as any reach
     using States = std::vector<double>;
     const auto at = [](int makes) { return static_cast<std::size_t>(makes + kStates); };
-    const States nothing(2 * kStates + 1, kNever);
+    const States nothing(2 * kStates + 1, kImpossible);
     const auto each = [](auto visit) {
         for (int makes = -kStates; makes <= kStates; ++makes) visit(makes);
     };
@@ -114,7 +114,7 @@ std::optional<CulpritSearch::Moves> CulpritSearch::movesOf(const std::vector<int
         const int in = excessIn(run[i], group);
         States next = nothing;
         each([&](int from) {
-            if (below[at(from)] == kNever) return;
+            if (below[at(from)] == kImpossible) return;
             each([&](int to) {
                 next[at(to)] =
                     logAdd(next[at(to)], below[at(from)] + logZ(*rowCase, group, from - in, to));
@@ -132,7 +132,7 @@ std::optional<CulpritSearch::Moves> CulpritSearch::movesOf(const std::vector<int
         const int in = excessIn(run[j], group);
         States next = nothing;
         each([&](int to) {
-            if (above[at(to)] == kNever) return;
+            if (above[at(to)] == kImpossible) return;
             each([&](int from) {
                 next[at(from)] =
                     logAdd(next[at(from)], above[at(to)] + logZ(*rowCase, group, from - in, to));
@@ -143,18 +143,18 @@ std::optional<CulpritSearch::Moves> CulpritSearch::movesOf(const std::vector<int
     const RowCase* rowCase = caseOf(rowIndex);
     if (rowCase == nullptr || rowCase->odds(group) == nullptr) return std::nullopt;
     Moves moves{rowCase->odds(group)->reach(), {}};
-    double total = kNever;
+    double total = kImpossible;
     for (int takes = -moves.reach; takes <= moves.reach; ++takes) {
         for (int makes = -moves.reach; makes <= moves.reach; ++makes) {
             const int from = takes + excessIn(rowIndex, group);
-            const double log = std::abs(from) > kStates ? kNever
+            const double log = std::abs(from) > kStates ? kImpossible
                                                         : below[at(from)] + above[at(makes)] +
                                                               logZ(*rowCase, group, takes, makes);
             moves.share.push_back(log);
             total = logAdd(total, log);
         }
     }
-    if (total == kNever) return std::nullopt;
+    if (total == kImpossible) return std::nullopt;
     for (double& share : moves.share) share = std::exp(share - total);
     return moves;
 }
@@ -178,7 +178,7 @@ void CulpritSearch::accuse(int rowIndex, bool byWhatItMakes, std::vector<CellGue
                 const double share = moves->share[static_cast<std::size_t>(i)];
                 if ((byWhatItMakes ? makes : takes) == 0 || share < kWorthALook) continue;
                 ofGroup += share;
-                if (odds.logSum(takes, makes) == kNever) continue;
+                if (odds.logSum(takes, makes) == kImpossible) continue;
                 const auto shares = odds.shares(takes, makes);
                 for (std::size_t cell = 0; cell < shares.size(); ++cell) {
                     if (shares[cell] <= 0) continue;

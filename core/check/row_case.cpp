@@ -2,8 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
+#include "core/check/log_odds.h"
 #include "core/check/misfits.h"
 #include "core/count/tally.h"
 
@@ -21,7 +21,6 @@ constexpr double kSurest = 40.0;           // log odds no belief about one cell 
 constexpr std::size_t kShiftsKept = 40;
 constexpr std::size_t kMapsAtFirst = 6;
 constexpr int kLargestReach = 6;
-constexpr double kNever = -std::numeric_limits<double>::infinity();
 
 // What is hit by a slip is what was meant to stand there.
 double slipsIn(int letter) {
@@ -52,16 +51,11 @@ int reachFor(const GroupMoves& wanted, int group) {
 
 }  // namespace
 
-double logAdd(double a, double b) {
-    if (a < b) std::swap(a, b);
-    return b == kNever ? a : a + std::log1p(std::exp(b - a));
-}
-
 RowCase::RowCase(const Chart& chart, int rowIndex, const Beliefs& beliefs, const GroupMoves& wanted)
     : rowIndex_(rowIndex),
       wanted_(wanted),
       groups_(groupsOf(pathOn(chart, rowIndex, nullptr), chart.width)),
-      logShifts_(kNever) {
+      logShifts_(kImpossible) {
     const RowBeliefs row = beliefs.of(rowIndex);
     const int y = rowIndex - beliefs.grid().firstRow();
     findOdds(chart, beliefs, row, y);
@@ -80,7 +74,7 @@ double RowCase::logRedraws() const {
         if (move == GroupMove{}) continue;
         const bool reachable = odds != nullptr && std::abs(move.takes) <= odds->reach() &&
                                std::abs(move.makes) <= odds->reach();
-        sum += reachable ? odds->logSum(move.takes, move.makes) : kNever;
+        sum += reachable ? odds->logSum(move.takes, move.makes) : kImpossible;
     }
     return sum;
 }

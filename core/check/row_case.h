@@ -60,7 +60,4 @@ class RowCase {
     double logShifts_;
 };
 
-// log(exp(a) + exp(b)).
-double logAdd(double a, double b);
-
 }  // namespace lacewright

@@ -15,6 +15,7 @@ target_sources(core PRIVATE
     check/misfits.cpp
     check/odd_cells.cpp
     check/pairing.cpp
+    check/problems.cpp
     check/parting.cpp
     check/proven.cpp
     check/row_case.cpp

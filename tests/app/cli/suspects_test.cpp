@@ -107,6 +107,8 @@ TEST_F(WrittenSuspects, AStitchLeftOutIsPutInAgainInItsOwnRow) {
     EXPECT_EQ(fault.at("suspects").at(0).at("row"), 5);
     EXPECT_EQ(fault.at("suspects").at(0).at("column"), 6);
     EXPECT_EQ(fault.at("mends").at(0).at("label"), "Row 5: put in yo as stitch 4 of the repeat");
+    EXPECT_EQ(fault.at("mends").at(0).at("cells"),
+              json::parse(R"([{"row": 5, "column": 6, "stitch": "yo"}])"));
 }
 
 TEST_F(WrittenSuspects, AWrongStitchIsNamedByItsPlaceInTheRepeat) {
@@ -116,6 +118,19 @@ TEST_F(WrittenSuspects, AWrongStitchIsNamedByItsPlaceInTheRepeat) {
     EXPECT_EQ(fault.at("suspects").at(0).at("column"), 9);
     EXPECT_EQ(fault.at("mends").at(0).at("label"),
               "Row 5: work k2tog instead of k, stitch 7 of the repeat");
+    EXPECT_EQ(fault.at("mends").at(0).at("cells"),
+              json::parse(R"([{"row": 5, "column": 9, "stitch": "k2tog"}])"));
+}
+
+TEST_F(WrittenSuspects, WhatIsWrongInALaterSizeOnlyIsAdvisedOnAsWell) {
+    // 25 = 2 + 2 x 10 + 3, 35 = 2 + 3 x 10 + 3; in M the repeat of row 5 takes 11.
+    std::string text = leaves("k3 (4), yo, ssk, k1, k2tog, yo, k2");
+    text.replace(0, text.find('\n') + 1, "Sizes: S (M)\nCast on 25 (35) sts.\n");
+    const json fault = faultOf(checked(text));
+    EXPECT_EQ(fault.at("row"), 5);
+    EXPECT_EQ(fault.at("sizes"), json::array({"M"}));
+    EXPECT_EQ(fault.at("suspects").at(0).at("row"), 5);
+    EXPECT_FALSE(fault.at("mends").empty());
 }
 
 TEST_F(WrittenSuspects, AStitchWrittenTwiceIsLeftOut) {

@@ -4,6 +4,7 @@
 
 #include "core/check/mend.h"
 #include "tests/support/drawn_rows.h"
+#include "tests/support/findings.h"
 #include "tests/support/motifs.h"
 #include "tests/support/mutations.h"
 
@@ -85,6 +86,30 @@ TEST(Advice, SaysNothingAboutCorrectCharts) {
         after.suspects.clear();
         EXPECT_EQ(after, before) << chart.name;
     }
+}
+
+TEST(Advice, TwoRowsInErrorThatCountLikeOneLostStitchAreTwoFaults) {
+    // Three copies of a figure. Row 3 lacks a yarn over and takes one more; row 4 has one too many
+    // and takes one fewer: together they count like a stitch lost in row 3.
+    const std::string tile = "k yo ssk 3*k ";
+    const std::string right = tile + tile + tile;
+    const std::string lacking = tile + "k k ssk 3*k " + tile;
+    const Chart chart = test::motif("", 0, {right, "18*k", lacking, "3*k yo 14*k", right, "18*k"});
+    const Report counted = check(chart);
+    ASSERT_EQ(test::faultsOf(counted).size(), 1U) << test::describe(counted);
+    const Report told = advised(chart);
+    const auto faults = test::faultsOf(told);
+    ASSERT_EQ(faults.size(), 2U) << test::describe(told);
+    EXPECT_EQ(faults[0].row, 3);
+    EXPECT_EQ(faults[0].suspects.at(0).column, 8);
+    EXPECT_EQ(faults[1].row, 4);
+    EXPECT_EQ(faults[1].suspects.at(0).column, 4);
+    // A stitch of row 3 that is lost stays one fault.
+    const std::string lost = tile + "k yo 3*k " + tile + "k";
+    EXPECT_EQ(
+        test::faultsOf(advised(test::motif("", 0, {right, "18*k", lost, "18*k", right, "18*k"})))
+            .size(),
+        1U);
 }
 
 TEST(Advice, AStitchTheCountsCannotSeeIsStillOdd) {

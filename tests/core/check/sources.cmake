@@ -15,6 +15,7 @@ target_sources(core_tests PRIVATE
     core/check/mend_test.cpp
     core/check/row_odds_test.cpp
     core/check/symmetry_test.cpp
+    core/check/testimony_test.cpp
     support/motifs.cpp
     support/mutations.cpp
 )
