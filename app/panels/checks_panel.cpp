@@ -132,8 +132,10 @@ void ChecksPanel::buildFilters() {
     connect(sizes_, &QComboBox::currentIndexChanged, this, [this] {
         if (!filling_) fill();
     });
-    line->addWidget(sizes_);
-    static_cast<QVBoxLayout*>(layout())->addLayout(line);
+    // Below: beside the buttons it would cut their words off.
+    auto* all = static_cast<QVBoxLayout*>(layout());
+    all->addLayout(line);
+    all->addWidget(sizes_, 0, Qt::AlignLeft);
 }
 
 void ChecksPanel::refresh() {

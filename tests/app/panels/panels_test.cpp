@@ -13,8 +13,10 @@
 
 #include "app/panels/stitch_list_model.h"
 #include "app/window/starters.h"
+#include "core/file/chart_file.h"
 #include "core/words/reader.h"
 #include "tests/app/window/window_fixture.h"
+#include "tests/support/source_tree.h"
 
 namespace lacewright::app {
 namespace {
@@ -201,6 +203,20 @@ TEST_F(PanelTest, HidesFindingsThatAreFilteredOut) {
     EXPECT_LT(listed(), before);
     faults.click();
     EXPECT_EQ(listed(), before);
+}
+
+// A fault, a warning and notes at once, in a chart with sizes.
+TEST_F(PanelTest, ShowsEveryFilterWithItsWholeWords) {
+    window_->showChart(*loadChart(test::inSourceTree("samples/millpond-tee.lacewright")), {});
+    view().chooseSize("S");
+    view().select({0, 2, 1, chart().width});
+    trigger(CommandId::EndLeft);
+    QTest::qWait(1);
+    for (const char* name : {"showFault", "showWarning", "showNote"}) {
+        const auto& button = find<QToolButton>(name);
+        ASSERT_TRUE(button.isVisible()) << name;
+        EXPECT_GE(button.width(), button.sizeHint().width()) << name;
+    }
 }
 
 class WrittenPanelTest : public PanelTest {
