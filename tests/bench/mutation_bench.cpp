@@ -10,7 +10,9 @@
 // again gives the right row; of one drawn twice, those where taking it out does: within a run of
 // equal stitches every place is the same. Equal weights are counted by their chance (a tie of two
 // is half a hit). A mend is right when it gives the row back as it was.
-//   found%  the slip is reported; of a silent one (no count changes), as an oddity
+// A slip is silent when every row still fits: no count changes, or the chart is another one that
+// could be meant, since nothing says what its first row takes or its last row leaves.
+//   found%  the slip is reported; a silent one, as an oddity
 //   first%  the likeliest suspect is right      three%  one of the likeliest three
 //   mend%   a mend offered gives the row back   alone%  what blind choice by counts would reach
 //   ceil%   what the place of the right cell in the list allows: below it others weigh as much
