@@ -23,6 +23,10 @@ std::string squeezed(std::string_view text, std::string_view number = {}) {
     return out;
 }
 
+std::size_t marksIn(std::string_view text) {
+    return static_cast<std::size_t>(std::ranges::count(text, '#'));
+}
+
 std::string firstNumber(std::string_view text) {
     const std::size_t begin = std::min(text.find_first_of("0123456789"), text.size());
     const std::size_t end = std::min(text.find_first_not_of("0123456789", begin), text.size());
@@ -76,6 +80,9 @@ void Vocabulary::add(Index& index, const std::string& text, const Term& term, bo
     Spelling spelling;
     spelling.term = &term;
     spelling.text = text;
+    for (const char c : text) {
+        if (c != ' ') spelling.squeezed += c;
+    }
     spelling.own = own;
     for (const Token& token : tokenize(text)) {
         if (token.kind == TokenKind::End) break;
@@ -199,7 +206,14 @@ std::optional<std::string> Vocabulary::nearest(std::string_view text) const {
             for (const Spelling& spelling : spellings) {
                 const bool numbered = spelling.text.find('#') != std::string::npos;
                 if (spelling.text.size() < 2 || (numbered && number.empty())) continue;
-                const std::string known = squeezed(spelling.text, number);
+                const std::size_t length =
+                    spelling.squeezed.size() +
+                    (numbered ? marksIn(spelling.squeezed) * (number.size() - 1) : 0);
+                const std::size_t apart =
+                    length > written.size() ? length - written.size() : written.size() - length;
+                if (apart > limit) continue;  // every letter more or less is a slip
+                const std::string known =
+                    numbered ? squeezed(spelling.text, number) : spelling.squeezed;
                 const std::size_t distance = editDistance(written, known, limit + 1);
                 const std::size_t blanks =
                     numbered ? 0

@@ -90,6 +90,7 @@ class Vocabulary {
         std::vector<Atom> atoms;
         const Term* term = nullptr;
         std::string text;
+        std::string squeezed;  // without blanks; "#" for a number
         bool own = false;
     };
     using Index = std::map<std::string, std::vector<Spelling>, std::less<>>;  // by the first word
