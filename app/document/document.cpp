@@ -1,8 +1,6 @@
 #include "app/document/document.h"
 
 #include <QFileInfo>
-#include <algorithm>
-#include <tuple>
 #include <utility>
 
 #include "app/document/edit_command.h"
@@ -14,23 +12,14 @@ namespace {
 constexpr int kFirstWidth = 13;
 constexpr int kFirstHeight = 12;
 
-// From the first to the last cell that differs. Requires: rows of one width that are not the same.
-CellArea changedCells(int index, const Row& before, const Row& after) {
-    const auto& [was, is] = std::tie(before.cells(), after.cells());
-    const auto first = std::mismatch(was.begin(), was.end(), is.begin()).first;
-    const auto last = std::mismatch(was.rbegin(), was.rend(), is.rbegin()).first;
-    return {index, index, static_cast<int>(first - was.begin()) + 1,
-            static_cast<int>(was.rend() - last)};
-}
-
 ChartChange difference(const Chart& before, const Chart& after) {
     ChartChange change;
     change.frame = !sameFrame(before, after);
     if (change.frame) return change;
     before.rows.forEachDifference(after.rows, [&](std::size_t row) {
-        if (*before.rows[row] == *after.rows[row]) return;
-        change.cells.push_back(
-            changedCells(static_cast<int>(row), *before.rows[row], *after.rows[row]));
+        const auto changed = differingColumns(before.rows[row]->cells(), after.rows[row]->cells());
+        const int index = static_cast<int>(row);
+        if (changed) change.cells.push_back({index, index, changed->right, changed->left});
     });
     return change;
 }

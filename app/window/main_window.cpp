@@ -48,6 +48,7 @@ constexpr QSize kFirstSize(1280, 820);  // device-independent pixels
 // Cells of a chart that is just opened, device-independent pixels.
 constexpr int kSmallestToRead = 18;
 constexpr int kLargestToRead = 32;
+constexpr int kLeastChart = 320;  // a narrow window takes room from the docks, not from the chart
 constexpr int kStitchesWidth = 264;  // docks of a window without a remembered layout
 constexpr int kChecksWidth = 330;
 constexpr int kChartPage = 0;  // places in the stack
@@ -90,6 +91,7 @@ MainWindow::~MainWindow() {
 void MainWindow::buildCentre() {
     chart_ = new ChartView(document_, view_, this);
     chart_->setObjectName(QStringLiteral("chart"));
+    chart_->setMinimumWidth(kLeastChart);
     auto* page = new QWidget(this);
     auto* layout = new QVBoxLayout(page);
     layout->setContentsMargins(0, 0, 0, 0);

@@ -12,8 +12,10 @@ Result<Chart> settled(Chart chart) {
 }
 
 void setCells(Chart& chart, int row, CellRun cells) {
-    if (cells == chart.row(row).cells()) return;
-    chart.rows.replace(static_cast<std::size_t>(row), makeRow(std::move(cells), *chart.stitches));
+    const Row& before = chart.row(row);
+    if (cells == before.cells()) return;
+    chart.rows.replace(static_cast<std::size_t>(row),
+                       makeRow(std::move(cells), *chart.stitches, before));
     for (Size& size : chart.sizes) {
         std::erase_if(size.substitutions, [&](const Substitution& substitution) {
             return substitution.row == row && !fits(substitution, chart);

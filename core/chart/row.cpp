@@ -43,11 +43,60 @@ bool isBroken(const std::vector<StitchIndex>& cells, const StitchCatalogue& stit
 
 }  // namespace
 
+std::optional<ColumnRun> differingColumns(std::span<const StitchIndex> cells,
+                                          std::span<const StitchIndex> others) {
+    // Many cells a time: comparing a run of memory is faster than looking for where it differs.
+    constexpr std::size_t kStep = 64;
+    const std::size_t size = cells.size();
+    const auto sameFrom = [&](std::size_t at, std::size_t count) {
+        return std::memcmp(&cells[at], &others[at], count * sizeof(StitchIndex)) == 0;
+    };
+    std::size_t first = 0;
+    while (first + kStep <= size && sameFrom(first, kStep)) first += kStep;
+    while (first < size && cells[first] == others[first]) ++first;
+    if (first == size) return std::nullopt;
+    std::size_t end = size;
+    while (end >= first + kStep && sameFrom(end - kStep, kStep)) end -= kStep;
+    while (cells[end - 1] == others[end - 1]) --end;
+    return ColumnRun{static_cast<int>(first) + 1, static_cast<int>(end)};
+}
+
 Row::Row(std::vector<StitchIndex> cells, const StitchCatalogue& stitches)
     : cells_(std::move(cells)) {
+    count(stitches);
+}
+
+Row::Row(std::vector<StitchIndex> cells, const StitchCatalogue& stitches, const Row& like)
+    : cells_(std::move(cells)) {
+    if (countsLike(like, stitches)) {
+        sums_ = like.sums_;
+        traits_ = like.traits_;
+    } else {
+        count(stitches);
+    }
+}
+
+bool Row::countsLike(const Row& other, const StitchCatalogue& stitches) const {
+    if (width() != other.width()) return false;
+    const auto differing = differingColumns(cells_, other.cells_);
+    if (!differing) return true;
+    for (int column = differing->right; column <= differing->left; ++column) {
+        const StitchIndex here = at(column);
+        const StitchIndex there = other.at(column);
+        const unsigned bits = stitches.bits()[here];
+        if (bits != stitches.bits()[there] || (bits & (kWideBit | kCoveredBit)) != 0) return false;
+        if (stitches.packedCounts()[here] != stitches.packedCounts()[there]) return false;
+    }
+    return true;
+}
+
+void Row::count(const StitchCatalogue& stitches) {
     const std::uint32_t* packed = stitches.packedCounts();
     const std::uint8_t* bitsOf = stitches.bits();
-    sums_.resize(cells_.size() + 1);
+    auto sums = std::make_shared<Sums>();
+    sums->upTo = std::make_unique_for_overwrite<std::uint32_t[]>(cells_.size() + 1);
+    std::uint32_t* upTo = sums->upTo.get();
+    upTo[0] = 0;
     unsigned bits = 0;
     Tally total;
     for (std::size_t start = 0; start < cells_.size(); start += kSumBlock) {
@@ -57,12 +106,13 @@ Row::Row(std::vector<StitchIndex> cells, const StitchCatalogue& stitches)
         for (std::size_t i = start; i < end; ++i) {
             bits |= bitsOf[cells_[i]];
             sum += packed[cells_[i]];
-            sums_[i + 1] = sum;
+            upTo[i + 1] = sum;
         }
         if (end - start < kSumBlock) break;
-        full_.push_back(total += Tally{sum & 0xFFFFU, sum >> 16U});
-        sums_[end] = 0;
+        sums->full.push_back(total += Tally{sum & 0xFFFFU, sum >> 16U});
+        upTo[end] = 0;
     }
+    sums_ = std::move(sums);
     traits_.hasWide = (bits & kWideBit) != 0;
     traits_.hasBroken = (bits & (kWideBit | kCoveredBit)) != 0 && isBroken(cells_, stitches);
     traits_.hasUnknown = (bits & kUnknownBit) != 0;
@@ -79,6 +129,10 @@ int Row::ownerOf(int column) const {
 
 RowPtr makeRow(std::vector<StitchIndex> cells, const StitchCatalogue& stitches) {
     return std::make_shared<const Row>(std::move(cells), stitches);
+}
+
+RowPtr makeRow(std::vector<StitchIndex> cells, const StitchCatalogue& stitches, const Row& like) {
+    return std::make_shared<const Row>(std::move(cells), stitches, like);
 }
 
 }  // namespace lacewright

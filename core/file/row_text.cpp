@@ -12,11 +12,11 @@ namespace {
 
 // Cells that a short run may overwrite before its own: they belong to the runs that follow, or to
 // the margin below column 1.
-constexpr int kMargin = 8;
+constexpr int kMargin = 16;
 
 // Fills the cells of a run; `end` is one beyond its leftmost cell.
 void fill(StitchIndex* end, const Run& run) {
-    const int columns = run.columns();
+    const int columns = run.columns;
     if (run.span == 1) {
         // Runs are mostly short; a fixed number of cells is one store.
         if (columns <= kMargin) {
@@ -49,9 +49,9 @@ bool ownsItsCells(const std::vector<StitchIndex>& cells, std::size_t at, std::si
 // A stitch that is defined nowhere may be why a row has too few columns.
 std::string RowReader::aboutUnknown(std::string_view text, const JsonValue& row) {
     RowScanner scanner(text, table_, memo_, row);
-    for (Run run; scanner.next(run);) {
-        if (run.stitch == kCovered || table_[run.stitch].kind != StitchKind::Unknown) continue;
-        return " (" + shownId(table_[run.stitch].id) +
+    while (const Run* run = scanner.next()) {
+        if (run->stitch == kCovered || table_[run->stitch].kind != StitchKind::Unknown) continue;
+        return " (" + shownId(table_[run->stitch].id) +
                " is defined nowhere and counts as one column)";
     }
     return {};
@@ -71,7 +71,9 @@ void RowReader::refuseWidth(std::string_view text, const RowWidth& width, int nu
 int RowReader::columns(std::string_view text, const JsonValue& row) {
     RowScanner scanner(text, table_, memo_, row);
     int columns = 0;
-    for (Run run; scanner.next(run);) columns = std::min(columns + run.columns(), kMaxWidth + 1);
+    while (const Run* run = scanner.next()) {
+        columns = std::min(columns + run->columns, kMaxWidth + 1);
+    }
     return columns;
 }
 
@@ -81,11 +83,10 @@ std::vector<StitchIndex> RowReader::cells(std::string_view text, const RowWidth&
     StitchIndex* const first = cells_.data() + kMargin;
     RowScanner scanner(text, table_, memo_, row);
     int left = width.columns;  // columns still to be filled
-    for (Run run; scanner.next(run);) {
-        const int columns = run.columns();
-        if (columns > left) refuseWidth(text, width, number, row);
-        fill(first + left, run);
-        left -= columns;
+    while (const Run* run = scanner.next()) {
+        if (run->columns > left) refuseWidth(text, width, number, row);
+        fill(first + left, *run);
+        left -= run->columns;
     }
     if (left > 0) refuseWidth(text, width, number, row);
     return {cells_.begin() + kMargin, cells_.end()};

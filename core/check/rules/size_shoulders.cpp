@@ -40,6 +40,7 @@ void checkSize(const Survey& survey, const SizeSurvey& s, const std::vector<Shou
                std::vector<Finding>& findings) {
     const Chart& chart = survey.chart();
     std::vector<std::int64_t> counts;
+    counts.reserve(shoulders.size());
     for (const Shoulder& shoulder : shoulders) counts.push_back(leftBy(survey, s, shoulder));
     const std::int64_t wanted = s.size.shoulder ? std::int64_t{*s.size.shoulder} : counts.front();
     for (std::size_t i = 0; i < counts.size(); ++i) {

@@ -33,5 +33,42 @@ TEST(Row, NoticesAWideStitchWithoutItsCells) {
     EXPECT_TRUE(Row({id("k"), id("c11r")}, *builtInStitches()).traits().hasBroken);
 }
 
+TEST(Row, IsTheSameHoweverItWasMade) {
+    const StitchCatalogue& stitches = *builtInStitches();
+    std::vector<StitchIndex> plain(700, id("k"));
+    plain[100] = id("k2tog");
+    plain[640] = id("yo");
+    const Row like(plain, stitches);
+    for (const char* other : {"ssk", "k3tog", "yo", "k", "c11r", "no-stitch"}) {
+        for (const std::size_t at : {std::size_t{100}, std::size_t{698}}) {
+            std::vector<StitchIndex> cells = plain;
+            cells[at] = id(other);
+            const Row fresh(cells, stitches);
+            const Row made(cells, stitches, like);
+            EXPECT_EQ(made, fresh);
+            EXPECT_EQ(made.traits(), fresh.traits()) << other << " at " << at;
+            for (int column = 0; column <= made.width(); ++column) {
+                ASSERT_EQ(made.upTo(column), fresh.upTo(column)) << other << " at " << at;
+            }
+        }
+    }
+}
+
+TEST(Row, KnowsWhereItDiffersFromAnother) {
+    std::vector<StitchIndex> cells(300, id("k"));
+    EXPECT_FALSE(differingColumns(cells, cells));
+    for (const std::size_t first : {0, 1, 63, 64, 65, 128, 299}) {
+        for (const std::size_t last : {0, 63, 64, 200, 236, 299}) {
+            if (last < first) continue;
+            std::vector<StitchIndex> others = cells;
+            others[first] = others[last] = id("p");
+            const auto found = differingColumns(cells, others);
+            ASSERT_TRUE(found);
+            EXPECT_EQ(found->right, static_cast<int>(first) + 1);
+            EXPECT_EQ(found->left, static_cast<int>(last) + 1);
+        }
+    }
+}
+
 }  // namespace
 }  // namespace lacewright
