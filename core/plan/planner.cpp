@@ -88,6 +88,7 @@ class SizePlanner {
           request_(request),
           shares_(shares),
           wanted_(wanted),
+          present_(chart.findSize(wanted.name)),
           mostTimes_(mostTimes(shares)) {
         for (const EdgePair& pair : pairs) addChoices(pair);
     }
@@ -192,9 +193,10 @@ class SizePlanner {
         }
         for (EdgeChoice& choice : alike)
             choice.mirrored = isMirrored(chart_, choice.reach, passesAt(shares_, choice.times));
-        const auto rest = [](const EdgeChoice& c) {
+        const auto rest = [this](const EdgeChoice& c) {
+            const bool moves = present_ != nullptr && present_->reach != c.reach;
             return std::tuple(!c.mirrored, c.offCentre, exact(std::abs(c.differenceCm)), c.stitches,
-                              c.reach.start, c.reach.end);
+                              moves, c.reach.start, c.reach.end);
         };
         return *std::min_element(
             alike.begin(), alike.end(),
@@ -205,6 +207,7 @@ class SizePlanner {
     const PlanRequest& request_;
     const RepeatShares& shares_;
     const WantedWidth& wanted_;
+    const Size* present_;  // null when the chart has no size of that name
     int mostTimes_;  // 0: every repeat is held
     std::vector<EdgeChoice> choices_;
 };
