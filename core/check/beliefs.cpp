@@ -71,8 +71,8 @@ Beliefs::Beliefs(const Chart& chart, const Alphabet& alphabet, int centreRow)
         }
     }
     countNeighbours();
-    for (SymmetryMap& map : symmetriesOf(grid_, alphabet, regionsOf(chart, grid_)))
-        testimonies_.emplace_back(grid_, alphabet_, std::move(map));
+    for (const SymmetryMap& map : symmetriesOf(grid_, alphabet, regionsOf(chart, grid_)))
+        testimonies_.emplace_back(grid_, alphabet_, map);
 }
 
 bool Beliefs::covers(int row) const {
@@ -90,6 +90,7 @@ RowBeliefs Beliefs::of(int row) const {
     addHabits(y, beliefs.apart);
     beliefs.all.assign(beliefs.apart.size(), 0.0F);
     std::vector<Alphabet::Letter> drawn;
+    drawn.reserve(static_cast<std::size_t>(grid_.width()));
     for (int x = 0; x < grid_.width(); ++x) drawn.push_back(grid_.at(x, y));
     for (const Testimony& testimony : testimonies_) {
         beliefs.views.push_back(testimony.viewOn(y));
@@ -186,7 +187,8 @@ void Beliefs::addNeighbours(int y, std::vector<float>& weights) const {
             const int other = x + offset;
             if (offset == 0 || other < 0 || other >= grid_.width() || !grid_.isFigure(other, y))
                 continue;
-            const auto beside = static_cast<std::size_t>(grid_.at(other, y));
+            const auto beside =
+                static_cast<std::size_t>(static_cast<unsigned char>(grid_.at(other, y)));
             for (std::size_t letter = 0; letter < letters; ++letter) {
                 const double odds = letter == own ? besideOdds(letter, beside, -offset, 1)
                                                   : pairOdds(letter, beside, -offset);

@@ -19,6 +19,7 @@ std::vector<Problem> problemsOf(const Finding& finding) {
     std::vector<Problem> problems;
     std::vector<std::string> sizes = finding.sizes;
     if (sizes.empty()) sizes.emplace_back();
+    problems.reserve(sizes.size());
     for (const std::string& size : sizes) {
         problems.push_back({finding.rule, finding.row, size,
                             isAboutEdge(finding) ? finding.columns : std::vector<int>(),

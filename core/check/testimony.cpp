@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <utility>
 
 namespace lacewright {
 namespace {
@@ -31,7 +30,7 @@ void Testimony::Landing::add(const Landing& other, double times) {
 }
 
 Testimony::Testimony(const LetterGrid& grid, const Alphabet& alphabet, SymmetryMap map)
-    : grid_(grid), alphabet_(alphabet), map_(std::move(map)) {
+    : grid_(grid), alphabet_(alphabet), map_(map) {
     Landing all;
     for (int y = 0; y < grid.height(); ++y) {
         landings_.push_back(landingOf(y));

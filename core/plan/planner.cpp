@@ -208,7 +208,7 @@ class SizePlanner {
     const RepeatShares& shares_;
     const WantedWidth& wanted_;
     const Size* present_;  // null when the chart has no size of that name
-    int mostTimes_;  // 0: every repeat is held
+    int mostTimes_;        // 0: every repeat is held
     std::vector<EdgeChoice> choices_;
 };
 

@@ -73,11 +73,10 @@ inline constexpr int kMostPlannedColumns = 400;  // width of a chart that can be
 // For every size the best of all pairs of columns and all times: at least half as wide as wanted
 // where any is, then rows that fit, then the fewest
 // parted pairs, then nearest to the wanted width (within the tolerance all widths are alike), then
-// mirrored, then least off centre, then nearest, then the fewest stitches, then the columns that the
-// chart's size of that name has now, then the first columns.
-// Refuses gauges, widths and multiples out of bounds, sizes without name or with one name, charts
-// wider than kMostPlannedColumns, held repeats the chart does not have, and demands that no choice
-// meets.
+// mirrored, then least off centre, then nearest, then the fewest stitches, then the columns that
+// the chart's size of that name has now, then the first columns. Refuses gauges, widths and
+// multiples out of bounds, sizes without name or with one name, charts wider than
+// kMostPlannedColumns, held repeats the chart does not have, and demands that no choice meets.
 Result<Plan> planSizes(const Chart& chart, const PlanRequest& request);
 
 // The chart with the plan's sizes instead of its own, their points, the plan's gauge, pieces and

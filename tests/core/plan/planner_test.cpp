@@ -31,8 +31,8 @@ struct Tried {
     int times = 0;
 
     auto key() const {
-        return std::tuple(narrow, misfit, parted, beyond, lopsided, offCentre, off, stitches,
-                          moves, reach.start, reach.end);
+        return std::tuple(narrow, misfit, parted, beyond, lopsided, offCentre, off, stitches, moves,
+                          reach.start, reach.end);
     }
 };
 
