@@ -5,9 +5,9 @@
 
 #include "app/cli/nearest.h"
 #include "app/cli/report_out.h"
-#include "app/cli/written_advice.h"
-#include "app/cli/written_report.h"
 #include "core/base/disk.h"
+#include "core/verdict/written_advice.h"
+#include "core/verdict/written_report.h"
 
 namespace lacewright::cli {
 namespace {

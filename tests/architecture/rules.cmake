@@ -47,6 +47,7 @@ set(arrows_count chart)
 set(arrows_check count)
 set(arrows_plan count check)
 set(arrows_words count)
+set(arrows_verdict check words)
 set(arrows_file chart check)
 set(arrows_sheet count words)
 

@@ -1,4 +1,4 @@
-#include "app/cli/straight_chart.h"
+#include "core/verdict/straight_chart.h"
 
 #include <algorithm>
 #include <set>
@@ -6,7 +6,7 @@
 #include "core/count/path.h"
 #include "core/words/chart_from_rows.h"
 
-namespace lacewright::cli {
+namespace lacewright {
 namespace {
 
 using Cells = std::vector<StitchIndex>;
@@ -150,4 +150,4 @@ std::optional<StraightChart> straightChart(const WrittenPattern& pattern, std::s
     return straight;
 }
 
-}  // namespace lacewright::cli
+}  // namespace lacewright

@@ -1,16 +1,16 @@
-#include "app/cli/written_advice.h"
+#include "core/verdict/written_advice.h"
 
 #include <algorithm>
 #include <map>
 #include <optional>
 #include <variant>
 
-#include "app/cli/straight_chart.h"
 #include "core/base/text.h"
 #include "core/check/advice.h"
 #include "core/check/mend.h"
+#include "core/verdict/straight_chart.h"
 
-namespace lacewright::cli {
+namespace lacewright {
 namespace {
 
 bool isAboutCounts(const Finding& finding) {
@@ -258,4 +258,4 @@ void adviseOnRows(const WrittenPattern& pattern, const std::vector<std::size_t>&
                      [](const Finding& a, const Finding& b) { return a.row < b.row; });
 }
 
-}  // namespace lacewright::cli
+}  // namespace lacewright

@@ -4,7 +4,7 @@
 #include "core/words/prove.h"
 #include "core/words/reader.h"
 
-namespace lacewright::cli {
+namespace lacewright {
 
 // A report, and the proof that names the counts of its forms: that of the first size asked for.
 struct WrittenReport {
@@ -18,4 +18,4 @@ struct WrittenReport {
 // Requires: the pattern was read without errors, and `sizes` is not empty.
 WrittenReport reportOnRows(const ReadRows& read, const std::vector<std::size_t>& sizes);
 
-}  // namespace lacewright::cli
+}  // namespace lacewright

@@ -3,7 +3,7 @@
 #include "core/check/check.h"
 #include "core/words/reader.h"
 
-namespace lacewright::cli {
+namespace lacewright {
 
 // Advises on the report about written rows as on that of a chart: suspects and mends of faulty
 // rows, and findings of rule "symmetry" for rows that fit but look out of place. The column of a
@@ -14,4 +14,4 @@ namespace lacewright::cli {
 void adviseOnRows(const WrittenPattern& pattern, const std::vector<std::size_t>& sizes,
                   Report& report);
 
-}  // namespace lacewright::cli
+}  // namespace lacewright

@@ -1,4 +1,4 @@
-#include "app/cli/written_report.h"
+#include "core/verdict/written_report.h"
 
 #include <algorithm>
 #include <utility>
@@ -6,7 +6,7 @@
 #include "core/base/text.h"
 #include "core/check/sentences.h"
 
-namespace lacewright::cli {
+namespace lacewright {
 namespace {
 
 // Findings of all sizes, the same sentence about the same row kept once.
@@ -202,4 +202,4 @@ WrittenReport reportOnRows(const ReadRows& read, const std::vector<std::size_t>&
     return result;
 }
 
-}  // namespace lacewright::cli
+}  // namespace lacewright

@@ -5,7 +5,7 @@
 
 #include "core/words/reader.h"
 
-namespace lacewright::cli {
+namespace lacewright {
 
 // Written rows drawn for comparing them with one another, not for looking at. Every row begins and
 // ends its repeat in the same column, whatever it makes of its stitches, with its gaps at the far
@@ -23,4 +23,4 @@ std::optional<StraightChart> straightChart(const WrittenPattern& pattern, std::s
 // The cells of a row that hold a stitch, in working order: columns.
 std::vector<int> workedColumns(const Chart& chart, int rowIndex, Side side);
 
-}  // namespace lacewright::cli
+}  // namespace lacewright

@@ -1,0 +1,4 @@
+target_sources(core PRIVATE
+    verdict/straight_chart.cpp
+    verdict/written_advice.cpp
+    verdict/written_report.cpp)
