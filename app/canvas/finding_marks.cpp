@@ -65,7 +65,10 @@ void paintFindingMarks(QPainter& painter, const ViewScene& scene, const CellArea
             const TileState state = states[static_cast<std::size_t>(column - right)];
             int end = column;
             while (end < left && states[static_cast<std::size_t>(end + 1 - right)] == state) ++end;
-            if (state >= TileState::Warned) outline(painter, scene, row, column, end, state);
+            // An outline may reach into the cell beside it, no further.
+            const bool isSeen = end + 1 >= seen.right && column - 1 <= seen.left;
+            if (isSeen && state >= TileState::Warned)
+                outline(painter, scene, row, column, end, state);
             column = end + 1;
         }
     }

@@ -118,6 +118,7 @@ void writeList(ObjectWriter& out, std::string_view name, const std::vector<Item>
                std::string (*write)(const Item&, const Chart&), const Chart& chart) {
     if (items.empty()) return;
     std::vector<std::string> texts;
+    texts.reserve(items.size());
     for (const Item& item : items) texts.push_back(write(item, chart));
     out.raw(name, listOnOneLine(texts));
 }

@@ -113,7 +113,7 @@ BENCHMARK(countAndCheck)
     ->Arg(1)
     ->Arg(0)
     ->Unit(benchmark::kMillisecond)
-    ->Iterations(12);
+    ->Iterations(40);
 
 }  // namespace
 }  // namespace lacewright
