@@ -17,7 +17,6 @@
 //   mend%   a mend offered gives the row back   alone%  what blind choice by counts would reach
 //   ceil%   what the place of the right cell in the list allows: below it others weigh as much
 #include <algorithm>
-#include <chrono>
 #include <cmath>
 #include <cstdio>
 #include <cstdlib>
@@ -29,6 +28,7 @@
 #include "core/check/mend.h"
 #include "core/check/misfits.h"
 #include "tests/bench/mutation_corpora.h"
+#include "tests/bench/seconds.h"
 #include "tests/support/motifs.h"
 #include "tests/support/mutations.h"
 
@@ -146,11 +146,10 @@ const Finding* findingFor(const Report& report, const Chart& chart, int row) {
 Score judge(const Chart& right, const Chart& wrong, const Mutant& mutant) {
     Score score;
     score.mutants = 1;
-    const auto start = std::chrono::steady_clock::now();
+    const double start = test::threadSeconds();
     Report report = check(wrong);
     advise(wrong, report);
-    score.ms =
-        std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count();
+    score.ms = 1e3 * (test::threadSeconds() - start);
     score.worstMs = score.ms;
     Rank rank;
     if (mutant.countsChange) {
