@@ -59,6 +59,7 @@ int checkRows(const Call& call, const std::string& file) {
     adviseOnRows(pattern, sizes, written.report);
     ReportWords words;
     words.file = file;
+    words.made = "written";
     words.row = pattern.worked == Worked::Flat ? "Row" : "Round";
     words.proven = proven(pattern, written.report, name);
     words.nameOf = [&written](Variable count) { return written.names.nameOf(count); };

@@ -35,18 +35,19 @@ void writeFinding(std::ostream& out, const ReportWords& words, const Finding& fi
     }
 }
 
-std::string verdict(const Report& report, const std::string& proven) {
+std::string verdict(const Report& report, const ReportWords& words) {
     const auto number = [&](Severity severity) {
         return std::count_if(
             report.findings.begin(), report.findings.end(),
             [severity](const Finding& finding) { return finding.severity == severity; });
     };
     if (!report.knittable) {
-        return "Cannot be knitted as drawn: " +
+        return "Cannot be knitted as " + words.made + ": " +
                counted(number(Severity::Fault), "fault", "faults") + ".";
     }
     const auto warnings = number(Severity::Warning);
-    return warnings == 0 ? proven : proven + " " + counted(warnings, "warning", "warnings") + ".";
+    return warnings == 0 ? words.proven
+                         : words.proven + " " + counted(warnings, "warning", "warnings") + ".";
 }
 
 }  // namespace
@@ -56,7 +57,7 @@ int tellReport(const Call& call, const Report& report, const ReportWords& words)
         call.out << reportText(words.file, report, words.nameOf) << "\n";
     } else {
         for (const Finding& finding : report.findings) writeFinding(call.out, words, finding);
-        call.out << words.file << ": " << verdict(report, words.proven) << "\n";
+        call.out << words.file << ": " << verdict(report, words) << "\n";
     }
     return report.hasFault() ? kFound : kDone;
 }

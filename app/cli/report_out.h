@@ -12,6 +12,7 @@ namespace lacewright::cli {
 struct ReportWords {
     std::string file;
     std::string row = "Row";                      // or "Round"
+    std::string made = "drawn";                   // or "written"
     std::string proven;                           // the closing sentence when there is no fault
     std::function<std::string(Variable)> nameOf;  // names of the counts in the forms
 };

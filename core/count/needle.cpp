@@ -240,7 +240,11 @@ void Needle::work(const RowForms& row, const Fit& fit) {
     for (const auto& [variable, least] : fit.raised) free_[variable] = least;
     for (const Variable variable : fit.freed) free_.emplace(variable, kSmallestCount);
     if (!fit.fits() && !lost_) lost_ = loops_;
-    if (fit.fits() && !fit.solved.empty()) lost_.reset();
+    if (lost_ && fit.fits() && !fit.solved.empty()) {
+        // A row that adds as many to whatever it finds ("purl to end") decides nothing.
+        const AffineForm net = row.makes - row.takes;
+        lost_ = net.isConstant() ? std::optional(*lost_ + net) : std::nullopt;
+    }
     hold(row.makes);
 }
 

@@ -43,21 +43,29 @@ class HeadingParser {
         return std::string(trim(target_.text.substr(from.offset, to.offset - from.offset)));
     }
 
-    // "Using smaller needles and MC, cast on 40 sts".
-    void passWithWhat() {
-        if (!at_.isWord({"with", "using"})) return;
+    // "Cast on", "Cast-on" or "CO": the tokens it takes; 0 when it does not stand here.
+    std::size_t castOnTokens() const {
+        if (at_.isWord({"co"})) return 1;
+        const std::size_t dash = at_.is(TokenKind::Dash, 1) ? 1 : 0;
+        return at_.isWord({"cast"}) && at_.isWord({"on"}, 1 + dash) ? 2 + dash : 0;
+    }
+
+    // "Using size 4 needles and MC, cast on 40 sts", "Set-up: cast on 5 sts".
+    void passWhatComesBefore() {
         const std::size_t start = at_.position();
-        while (!at_.atEnd() && !(at_.isWord({"cast"}) && at_.isWord({"on"}, 1))) at_.advance();
-        if (at_.atEnd()) at_.moveTo(start);
+        const bool toolsFirst = at_.isWord({"with", "using"});
+        while (!at_.atEnd() && castOnTokens() == 0 && (toolsFirst || !at_.is(TokenKind::Number)))
+            at_.advance();
+        const std::size_t named = castOnTokens();
+        if (named == 0 || (!toolsFirst && !at_.is(TokenKind::Number, named))) at_.moveTo(start);
     }
 
     bool castOn() {
-        passWithWhat();
+        passWhatComesBefore();
         const Place place = at_.peek().place;
-        const bool named = (at_.isWord({"cast"}) && at_.isWord({"on"}, 1)) || at_.isWord({"co"});
-        const bool multiple = at_.isWord({"multiple", "multiples"});
-        if (!named && !multiple) return false;
-        if (named) at_.advance(at_.isWord({"co"}) ? 1 : 2);
+        const std::size_t named = castOnTokens();
+        if (named == 0 && !at_.isWord({"multiple", "multiples", "mult"})) return false;
+        at_.advance(named);
         at_.accept(TokenKind::Colon);
         at_.skipWords({"a", "an", "any", "number", "of", "sts", "stitches", "that", "may", "be",
                        "can", "is", "divided", "divisible"});
@@ -78,7 +86,8 @@ class HeadingParser {
     bool counts(WrittenCastOn& castOn) {
         const bool by = at_.previous().text == "by";
         const bool multiple =
-            at_.acceptWord({"multiple", "multiples"}) || by || at_.acceptWord({"by"});
+            at_.acceptWord({"multiple", "multiples", "mult"}) || by || at_.acceptWord({"by"});
+        at_.accept(TokenKind::Stop);
         at_.accept(TokenKind::Colon);
         at_.skipWords({"of", "by"});
         if (!at_.isNumber()) return false;

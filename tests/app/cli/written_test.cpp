@@ -75,6 +75,7 @@ TEST_F(WrittenRowsVerb, TellsAMisfitInPlainNumbers) {
         "Row 2: k1, *k6; rep from * to last st, k1\n");
     const Ran ran = run({"check", file});
     EXPECT_EQ(ran.code, kFound);
+    EXPECT_THAT(ran.out, HasSubstr("Cannot be knitted as written: "));
     EXPECT_THAT(ran.out,
                 HasSubstr(": fault: Row 2 works a repeat of 6 stitches, but row 1 leaves 5n + 2"));
 }

@@ -36,6 +36,24 @@ TEST(WrittenProofs, TheFirstStarredRowSaysTheCount) {
     EXPECT_EQ(*proof.castOn, (CastOn{5, 4}));
 }
 
+// Row 1 works 6 stitches where the others work 7; the rows between purl whatever there is.
+TEST(WrittenProofs, OneWrongRowIsOneFaultThoughPlainRowsFollow) {
+    const std::string others =
+        "Row 2: p to end\nRow 3: k1, *k2, yo, sk2p, yo, k2; rep from * to last st, k1\n"
+        "Row 4: p to end\nRow 5: k1, *yo, k2, sk2p, k2, yo; rep from * to last st, k1\n";
+    const WrittenProof first = proofOf(
+        "Cast on: multiple of 7 plus 2\n"
+        "Row 1: k1, *k1, yo, k2tog, k1, skp, yo; rep from * to last st, k1\n" +
+        others);
+    EXPECT_EQ(first.faulty, (std::vector<std::size_t>{0}));
+    // A second wrong row is told as well.
+    const WrittenProof both = proofOf(
+        "Cast on: multiple of 7 plus 2\n"
+        "Row 1: k1, *k1, yo, k2tog, k1, skp, yo; rep from * to last st, k1\n" +
+        others + "Row 6: p\nRow 7: k1, *yo, ssk, k3; rep from * to last st, k1\n");
+    EXPECT_EQ(both.faulty, (std::vector<std::size_t>{0, 6}));
+}
+
 TEST(WrittenProofs, ToLastMustAgreeWithWhatFollows) {
     const WrittenProof proof = proofOf("Cast on: 20\nRow 1: k to last 3 sts, k2");
     ASSERT_TRUE(proof.firstFault());
