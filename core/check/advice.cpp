@@ -236,7 +236,7 @@ class Adviser {
         if (there.empty()) return {};
         std::vector<Mend> both;
         for (const Mend& one : here) {
-            for (const std::size_t way : {0, 1}) {
+            for (const std::size_t way : {std::size_t{0}, std::size_t{1}}) {
                 Mend mend = one;
                 for (const std::vector<Mend>& ways : there) {
                     const Mend& other = ways[std::min(way, ways.size() - 1)];
