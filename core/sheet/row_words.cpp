@@ -38,7 +38,7 @@ std::string segmentInWords(const Chart& chart, const Row& row, const Segment& se
         ++times;
     }
     finish();
-    const std::string words = join(parts, ", ");
+    std::string words = join(parts, ", ");
     if (segment.repeat < 0 || words.empty()) return words;
     return "[repeat " + chart.repeats[static_cast<std::size_t>(segment.repeat)].name + ": " +
            words + "]";

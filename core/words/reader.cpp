@@ -130,9 +130,8 @@ class Reader {
             if (beginsRow(line) && !anywhere) {
                 rows = true;
                 noteRound(line);
-            } else if ((!rows || anywhere) && parsePatternHeading(at, target)) {
-                line.clear();
-            } else if (!rows && parseDefined(at, inList)) {
+            } else if (((!rows || anywhere) && parsePatternHeading(at, target)) ||
+                       (!rows && parseDefined(at, inList))) {
                 line.clear();
             }
         }

@@ -103,7 +103,7 @@ class RowParser {
     void passRepeatWords();
     Element repeated(Elements body, const Place& start, int worked);
     Ending parseEnding();
-    void applyEnding(Stretch& stretch, Ending ending, const Place& place);
+    void applyEnding(Stretch& stretch, const Ending& ending, const Place& place);
     Elements lastPass(const Elements& body, const Ending& ending, const Place& place);
     Element stretchOf(Elements body, const Tail& tail, const Place& place, bool starred) const;
 

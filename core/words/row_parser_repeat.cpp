@@ -199,7 +199,7 @@ Element RowParser::repeated(Elements body, const Place& start, int worked) {
     const std::size_t before = at_.position();
     Ending ending = parseEnding();
     if (ending.lastTime && affordable(stretch.body, place)) {
-        applyEnding(stretch, std::move(ending), place);
+        applyEnding(stretch, ending, place);
     } else {
         at_.moveTo(before);
     }
@@ -250,7 +250,7 @@ RowParser::Ending RowParser::parseEnding() {
     return ending;
 }
 
-void RowParser::applyEnding(Stretch& stretch, Ending ending, const Place& place) {
+void RowParser::applyEnding(Stretch& stretch, const Ending& ending, const Place& place) {
     stretch.lastTime = lastPass(stretch.body, ending, place);
 }
 
