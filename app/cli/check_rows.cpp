@@ -6,6 +6,7 @@
 #include "app/cli/nearest.h"
 #include "app/cli/report_out.h"
 #include "core/base/disk.h"
+#include "core/check/proven.h"
 #include "core/verdict/written_advice.h"
 #include "core/verdict/written_report.h"
 
@@ -17,10 +18,7 @@ std::string proven(const WrittenPattern& pattern, const Report& report, const st
     const bool free = std::any_of(report.rows.begin(), report.rows.end(), [](const RowCount& row) {
         return !row.forms.takes.isConstant();
     });
-    const bool sizes = !pattern.sizes.empty();
-    if (!free) return sizes ? "Proven for every size." : "Proven: every row fits the one below it.";
-    return sizes ? "Proven for every size and any number of repeats."
-                 : "Proven for any number of repeats.";
+    return provenSentence(!pattern.sizes.empty(), free);
 }
 
 int refuseText(const Call& call, const ReadRows& read, const std::string& text,

@@ -3,12 +3,12 @@
 #include "app/window/form_dialog.h"
 #include "core/chart/edits.h"
 
-class QDoubleSpinBox;
 class QLineEdit;
 class QPlainTextEdit;
 
 namespace lacewright::app {
 
+class GaugeFields;
 class WorkingFields;
 
 // Everything about a chart that is not rows, repeats or sizes.
@@ -24,8 +24,7 @@ class PropertiesDialog : public FormDialog {
     QLineEdit* name_;
     QPlainTextEdit* notes_;
     QLineEdit* source_;
-    QDoubleSpinBox* gaugeStitches_;
-    QDoubleSpinBox* gaugeRows_;
+    GaugeFields* gauge_;
     WorkingFields* working_;
 };
 

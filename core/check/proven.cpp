@@ -2,15 +2,20 @@
 
 namespace lacewright {
 
-std::string provenSentence(const Chart& chart, const Report& report) {
-    const bool sizes = !chart.sizes.empty();
-    if (chart.repeats.empty()) {
-        return sizes ? "Proven for every size."
-                     : "Proven: every row takes what the row below made.";
+std::string provenSentence(bool hasSizes, bool hasRepeats) {
+    if (!hasRepeats) {
+        return hasSizes ? "Proven for every size."
+                        : "Proven: every row takes what the row below made.";
     }
-    if (!report.anyTimes) return "Proven with the repeats worked as often as the notes say.";
-    return sizes ? "Proven for every size and any number of repeats."
-                 : "Proven for any number of repeats.";
+    return hasSizes ? "Proven for every size and any number of repeats."
+                    : "Proven for any number of repeats.";
+}
+
+std::string provenSentence(const Chart& chart, const Report& report) {
+    const bool repeats = !chart.repeats.empty();
+    if (repeats && !report.anyTimes)
+        return "Proven with the repeats worked as often as the notes say.";
+    return provenSentence(!chart.sizes.empty(), repeats);
 }
 
 }  // namespace lacewright

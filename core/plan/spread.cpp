@@ -155,12 +155,4 @@ std::string spreadSentence(const Spread& spread) {
            std::to_string(spread.after) + " sts)";
 }
 
-Result<ShapingSchedule> scheduleShaping(int rows, int shapings) {
-    if (shapings < 1 || rows < shapings) {
-        return refused("There must be at least one shaping row, and a row for each.");
-    }
-    const int seldom = rows % shapings;
-    return ShapingSchedule{rows / shapings, shapings - seldom, seldom};
-}
-
 }  // namespace lacewright

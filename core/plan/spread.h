@@ -44,16 +44,6 @@ Result<Spread> spreadTo(int before, int after, Change increase, SpreadEnds ends)
 // "[k7, m1] 5 times, k4 (39 sts become 44 sts)"
 std::string spreadSentence(const Spread& spread);
 
-// Shaping rows: every `often`-th row so many times, every (often + 1)-th row the other times.
-struct ShapingSchedule {
-    int often = 1;
-    int timesOften = 0;
-    int timesSeldom = 0;  // every (often + 1)-th row
-    bool operator==(const ShapingSchedule&) const = default;
-};
-// Refuses more shaping rows than rows.
-Result<ShapingSchedule> scheduleShaping(int rows, int shapings);
-
 // The units one after the other, runs that come again taken together: "[k7, m1] 5 times, k4".
 // Empty units are left out.
 std::string recipeText(const std::vector<std::string>& units);

@@ -63,7 +63,8 @@ TEST(PropertiesDialog, GivesBackWhatItWasGiven) {
     now.firstSide = Side::Wrong;
     now.uncharted = Uncharted::Purl;
     now.castOn = CastOn{6, 4, {{"edge", "\"long tail\""}}};
-    now.gauge = {22, 30.5, {{"needle", "4"}}};
+    // Over 4 in: no short decimal, and still the same when nobody types.
+    now.gauge = {22 / 1.016, 30.5, {{"needle", "4"}}};
     EXPECT_EQ(PropertiesDialog(now, nullptr).properties(), now);
     now.castOn.reset();
     EXPECT_EQ(PropertiesDialog(now, nullptr).properties(), now);

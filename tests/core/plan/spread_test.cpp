@@ -45,14 +45,6 @@ TEST(SharedEvenly, IsAsEvenAsCanBeOverEveryRunOfShares) {
     }
 }
 
-// 36 shapings in 140 rows: every 3rd row 4 times and every 4th row 32 times, as an old sleeve
-// recipe in a magazine's calculator gives it.
-TEST(ScheduleShaping, SharesRowsAmongShapings) {
-    EXPECT_EQ(*scheduleShaping(140, 36), (ShapingSchedule{3, 4, 32}));
-    EXPECT_EQ(*scheduleShaping(12, 3), (ShapingSchedule{4, 3, 0}));
-    EXPECT_FALSE(scheduleShaping(3, 4));
-}
-
 struct Worked {
     int before = 0;
     int after = 0;
