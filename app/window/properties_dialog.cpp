@@ -34,6 +34,7 @@ PropertiesDialog::PropertiesDialog(const ChartProperties& now, QWidget* parent)
     working_ = new WorkingFields(form(), this);
     working_->show(now);
     auto* gauge = new QHBoxLayout;
+    gauge->setSpacing(8);
     gauge->addWidget(gauge_->stitches(), 1);
     gauge->addWidget(gauge_->rows(), 1);
     gauge->addWidget(new QLabel(tr("over"), this));
