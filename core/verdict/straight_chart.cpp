@@ -5,6 +5,7 @@
 
 #include "core/count/path.h"
 #include "core/words/chart_from_rows.h"
+#include "core/words/marker_places.h"
 
 namespace lacewright {
 namespace {
@@ -21,6 +22,7 @@ bool isGap(const Chart& chart, StitchIndex index) {
 WrittenPattern oncePattern(const WrittenPattern& pattern, std::size_t size) {
     WrittenPattern once = pattern;
     once.again.clear();
+    settleMarkers(once);
     const bool fixed = once.castOn && once.castOn->of(size).multiple == 0;
     if (!fixed) return once;
     const int count = once.castOn->of(size).plus;

@@ -115,8 +115,19 @@ class Account {
         place.castOn = before == nullptr;
         place.repeatName = [](Variable) { return std::string(); };
         place.variableName = [this](Variable v) { return proof_.nameOf(v); };
+        const std::int64_t behind =
+            row.counted.behind.isConstant() ? row.counted.behind.constant() : 0;
+        Fit within = row.fit;
+        for (AffineForm* form : {&within.required, &within.available}) form->add(-behind);
+        for (std::int64_t* loops : {&within.exampleRequired, &within.exampleAvailable})
+            *loops -= behind;
+        std::string sentence = misfitSentence(place, within.required, within.available, within);
+        if (behind > 0) {
+            sentence.back() = ';';
+            sentence += " beyond the turn " + stitchCount(behind) + " wait.";
+        }
         add(finding(place.castOn ? "cast-on" : "continuity", Severity::Fault, row.number,
-                    misfitSentence(place, row.fit.required, row.fit.available, row.fit)));
+                    std::move(sentence)));
     }
 
     void tellRest(const WrittenRowProof& row) {
@@ -128,6 +139,11 @@ class Account {
     }
 
     void tellBalance(const WrittenRowProof& row) {
+        if (row.counted.left != AffineForm()) {
+            add(finding("short-row", Severity::Note, row.number,
+                        label(row.number) + " turns before its end: " + words(row.counted.left) +
+                            " wait on the needle."));
+        }
         const AffineForm net = row.after - row.before;
         if (net == AffineForm()) return;
         add(finding("balance", Severity::Note, row.number,

@@ -59,6 +59,26 @@ bool acceptChange(TokenCursor& at, bool inBracket) {
 
 }  // namespace
 
+void fillNones(std::vector<Token>& line) {
+    TokenCursor at(line);
+    for (; !at.atEnd(); at.advance()) {
+        if (!at.is(TokenKind::Dash)) continue;
+        const std::size_t dash = at.position();
+        at.advance();
+        if (listsSizes(at)) {
+            bool none = false;
+            for (; !at.is(TokenKind::Close); at.advance()) none = none || at.is(TokenKind::Dash);
+            at.advance();
+            if (none || at.isStitchNoun() || at.isWord({"times", "time", "more", "x"})) {
+                line[dash].kind = TokenKind::Number;
+                line[dash].text = "0";
+                line[dash].value = 0;
+            }
+        }
+        at.moveTo(dash);
+    }
+}
+
 Figure readFigure(TokenCursor& at, FigureContext context) {
     const Place place = at.peek().place;
     Figure figure(at.peek().value);

@@ -21,6 +21,10 @@ struct FigureContext {
 // Requires: at.isNumber().
 Figure readFigure(TokenCursor& at, FigureContext context);
 
+// "- (-, 1) times": a dash that begins such a list becomes the number 0. Requires: the last token
+// is End.
+void fillNones(std::vector<Token>& line);
+
 // "41 sts", "41 (45, 49) sts remain", "41 sts on needle" in any of the ways a count is stated after
 // a row: in brackets, behind a dash or an equals sign, or as the last words of the line.
 struct StatedCount {

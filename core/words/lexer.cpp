@@ -37,7 +37,7 @@ std::uint32_t plain(std::uint32_t code) {
         code == 0x3000 || code == 0xFEFF || code == 0x00AD) {
         return ' ';
     }
-    if (code >= 0x2010 && code <= 0x2015) return '-';
+    if ((code >= 0x2010 && code <= 0x2015) || code == 0x2192) return '-';
     switch (code) {
         case 0x2212:
             return '-';
@@ -131,7 +131,9 @@ class Lexer {
         while (at_ < text_.size()) {
             const Character next = decode(text_, at_);
             const std::uint32_t code = plain(next.code);
-            if (isBlank(code)) {
+            if (code == '\t' && opensTableRow()) {
+                mark(next, ':');
+            } else if (isBlank(code)) {
                 step(next);
                 glued_ = false;
             } else if (isLetter(code)) {
@@ -153,6 +155,13 @@ class Lexer {
     }
 
  private:
+    // Nothing but a number stands before this tab on its line: the first column of a table.
+    bool opensTableRow() const {
+        const std::size_t count = tokens_.size();
+        return count > 0 && tokens_.back().kind == TokenKind::Number &&
+               (count == 1 || tokens_[count - 2].kind == TokenKind::NewLine);
+    }
+
     Token begin(TokenKind kind) const {
         Token token;
         token.kind = kind;

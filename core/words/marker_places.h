@@ -1,14 +1,21 @@
 #pragma once
 
-#include "core/words/written.h"
+#include "core/words/marked_row.h"
 
+// "K to marker" does not say how far; where the markers were placed does, and likewise for the
+// centre of the row and for stitches bound off in the row below.
 namespace lacewright {
 
-// "K to marker" does not say how far; where the markers were placed does. Follows the markers from
-// row to row in every size and puts a number of times in place of each stretch that goes to a
-// marker, as far as the counts are fixed: from a cast-on of a fixed number to the first row that
-// does not fit or is worked again by a sentence. A marker that is not mentioned is slipped where it
+// Puts a number of times in place of each stretch that goes to a landmark and is worked as often
+// whenever its row is, in every size, as far as the counts are fixed: from a cast-on of a fixed
+// number to the first row that does not fit. A marker that is not mentioned is slipped where it
 // comes. What cannot be followed is left as it was.
 void settleMarkers(WrittenPattern& pattern);
+
+// A stretch of the pattern goes to a landmark.
+bool goesToLandmark(const WrittenPattern& pattern);
+
+// The row with such numbers in it as `needle` finds them, which works the row.
+WrittenRow settledRow(WrittenRow row, Side side, LandmarkFollower& needle);
 
 }  // namespace lacewright

@@ -184,6 +184,7 @@ class HeadingParser {
         if (at_.isWord({"to"}) && at_.isWord({"fit"}, 1)) at_.advance(2);
         const Token word = at_.peek();
         if (!at_.accept(TokenKind::Word)) return false;
+        if (word.text == "sizes" && listsNames()) return sizes(word.place);
         if (!at_.accept(TokenKind::Colon)) return false;
         static constexpr std::array<std::string_view, 13> kRemarks = {
             "note", "notes",     "gauge", "tension",      "needles", "needle",  "yarn",
@@ -207,6 +208,13 @@ class HeadingParser {
         complain(word.place, "\"" + word.text + ":\" is not a heading that is known here",
                  "\"Row 1:\" or a heading such as \"Cast on:\"", nearest);
         return true;
+    }
+
+    // "S (M, L)" right behind "Sizes".
+    bool listsNames() const {
+        if (!at_.is(TokenKind::Word) && !at_.is(TokenKind::Number)) return false;
+        return at_.is(TokenKind::Open, 1) || at_.is(TokenKind::Slash, 1) ||
+               at_.is(TokenKind::Comma, 1);
     }
 
     bool sizes(const Place& place) {

@@ -2,6 +2,9 @@
 
 #include <algorithm>
 
+#include "core/words/marker_places.h"
+#include "core/words/turned_row.h"
+
 namespace lacewright {
 
 namespace {
@@ -9,6 +12,7 @@ namespace {
 constexpr Variable kCastOnCount = 0;
 constexpr Variable kVariablesPerRow = 100;       // each row worked brings up to so many of its own
 constexpr std::int64_t kMostLoops = 10'000'000;  // on the needle, in any part of the form
+constexpr std::size_t kRowsAhead = 3;            // that decide how a turn is meant
 constexpr std::size_t kMostWorked = 4000;        // rows, repeats of rows included
 
 bool tooLarge(const AffineForm& form) {
@@ -44,14 +48,11 @@ Attempt attempt(const Needle& needle, CountedRow counted) {
     return result;
 }
 
-std::vector<Attempt> attempts(const Needle& needle, const WrittenRow& row, std::size_t size,
-                              Variable first) {
-    std::vector<Attempt> all;
-    for (CountedRow& counted : countedReadings(row, size, first)) {
-        all.push_back(attempt(needle, std::move(counted)));
-    }
-    return all;
-}
+// The loops and how many of them wait beyond a turn, out of reach of the next row.
+struct Reach {
+    Needle needle;
+    AffineForm waiting = {};
+};
 
 // Puts what the row makes on the needle; a row that cannot be counted leaves nothing known.
 void workOn(Needle& needle, Attempt& attempt) {
@@ -66,6 +67,13 @@ void workOn(Needle& needle, Attempt& attempt) {
     if (attempt.verdict == RowVerdict::Uncountable) needle = Needle();
 }
 
+Reach after(const Reach& reach, Attempt attempt) {
+    Reach next = reach;
+    workOn(next.needle, attempt);
+    next.waiting = attempt.fits() ? attempt.counted.left : AffineForm();
+    return next;
+}
+
 class Prover {
  public:
     Prover(const WrittenPattern& pattern, std::size_t size) : pattern_(pattern), size_(size) {}
@@ -75,6 +83,8 @@ class Prover {
         proof_.castOn = castOn;
         proof_.rows.resize(pattern_.rows.size());
         needle_ = castOn ? Needle(*castOn, kCastOnCount) : Needle();
+        if (pattern_.castOn && castOn && castOn->multiple == 0 && goesToLandmark(pattern_))
+            landmarks_.emplace(pattern_, size_);
         std::size_t again = 0;
         for (std::size_t i = 0; i < pattern_.rows.size(); ++i) {
             work(i, true);
@@ -133,44 +143,72 @@ class Prover {
             proof.stated = StatedMismatch{again.statedPlace, stated, AffineForm(*count)};
     }
 
-    // Chooses the reading that fits; of several the one that the stated count and then the next row
-    // agree with.
-    Attempt choose(std::size_t index) const {
-        const WrittenRow& row = pattern_.rows[index];
-        std::vector<Attempt> all = attempts(needle_, row, size_, next_);
+    std::vector<Attempt> attempts(const Reach& reach, const WrittenRow& row, Variable first) const {
+        std::vector<Attempt> all;
+        for (CountedRow& counted :
+             readingsOver(row, size_, first, reach.needle, reach.waiting, pattern_.worked)) {
+            all.push_back(attempt(reach.needle, std::move(counted)));
+        }
+        return all;
+    }
+
+    // The next `rows` rows from `index` on fit in some reading.
+    bool goesOn(const Reach& reach, std::size_t index, std::size_t rows, Variable first) const {
+        if (rows == 0 || index >= pattern_.rows.size()) return true;
+        const std::vector<Attempt> all = attempts(reach, pattern_.rows[index], first);
+        return std::any_of(all.begin(), all.end(), [&](const Attempt& next) {
+            return next.fits() && (rows == 1 || goesOn(after(reach, next), index + 1, rows - 1,
+                                                       first + kVariablesPerRow));
+        });
+    }
+
+    // Chooses the reading that fits; of several the one that the stated count and then the next
+    // rows agree with. What is set aside at a turn shows only when the work has come back.
+    Attempt choose(std::size_t index, const WrittenRow& row) const {
+        const Reach reach{needle_, waiting_};
+        std::vector<Attempt> all = attempts(reach, row, next_);
         std::vector<std::size_t> good;
+        bool turns = false;
         for (std::size_t i = 0; i < all.size(); ++i) {
-            if (all[i].fits()) good.push_back(i);
+            if (!all[i].fits()) continue;
+            good.push_back(i);
+            turns = turns || all[i].counted.partial;
         }
         const auto keep = [&](auto test) {
             if (good.size() <= 1) return;
             std::vector<std::size_t> kept;
-            std::copy_if(good.begin(), good.end(), std::back_inserter(kept), [&](std::size_t i) {
-                Needle after = needle_;
-                workOn(after, all[i]);
-                return test(after);
-            });
+            std::copy_if(good.begin(), good.end(), std::back_inserter(kept),
+                         [&](std::size_t i) { return test(after(reach, all[i])); });
             if (!kept.empty()) good = std::move(kept);
         };
-        keep([&](const Needle& after) {
-            return !row.statedCount || !after.loops() || !after.loops()->isConstant() ||
-                   after.loops()->constant() == row.statedCount->of(size_);
+        keep([&](const Reach& then) {
+            const auto& loops = then.needle.loops();
+            return !row.statedCount || !loops || !loops->isConstant() ||
+                   loops->constant() == row.statedCount->of(size_);
         });
-        if (index + 1 < pattern_.rows.size()) {
-            keep([&](const Needle& after) {
-                const auto next =
-                    attempts(after, pattern_.rows[index + 1], size_, next_ + kVariablesPerRow);
-                return std::any_of(next.begin(), next.end(),
-                                   [](const Attempt& n) { return n.fits(); });
+        for (std::size_t rows = 1; rows <= (turns ? kRowsAhead : 1); ++rows) {
+            keep([&](const Reach& then) {
+                return goesOn(then, index + 1, rows, next_ + kVariablesPerRow);
             });
         }
         return std::move(all[good.empty() ? 0 : good.front()]);
     }
 
+    // The row with its landmarks settled as they lie now.
+    WrittenRow rowNow(std::size_t index, bool first) {
+        const WrittenRow& row = pattern_.rows[index];
+        if (!landmarks_) return row;
+        const bool turned = pattern_.worked == Worked::Flat && side_ == Side::Right;
+        side_ = first ? row.side : turned ? Side::Wrong : Side::Right;
+        return settledRow(row, side_, *landmarks_);
+    }
+
     void work(std::size_t index, bool first) {
-        Attempt taken = choose(index);
+        const WrittenRow now = rowNow(index, first);
+        Attempt taken = choose(index, now);
         next_ += kVariablesPerRow;
         workOn(needle_, taken);
+        waiting_ = taken.fits() ? taken.counted.left : AffineForm();
         WrittenRowProof row;
         row.number = pattern_.rows[index].number;
         row.verdict = taken.verdict;
@@ -222,6 +260,9 @@ class Prover {
     std::size_t size_;
     WrittenProof proof_;
     Needle needle_;
+    AffineForm waiting_;                         // of the loops, beyond the last turn
+    std::optional<LandmarkFollower> landmarks_;  // where a stretch goes differently far each time
+    Side side_ = Side::Right;
     std::optional<AffineForm> last_;
     std::size_t worked_ = 0;
     Variable next_ = kVariablesPerRow;

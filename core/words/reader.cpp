@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/words/definition_line.h"
+#include "core/words/figure.h"
 #include "core/words/marker_places.h"
 #include "core/words/pattern_heading.h"
 #include "core/words/remark_line.h"
@@ -59,7 +60,10 @@ class Reader {
             end.text.clear();
             end.place.length = 0;
             const bool blank = line.empty();
-            if (!blank) line.push_back(std::move(end));
+            if (!blank) {
+                line.push_back(std::move(end));
+                fillNones(line);
+            }
             lines_.push_back(std::move(line));
             line.clear();
         }
@@ -189,7 +193,8 @@ class Reader {
                 RowParser parser(std::move(lines_[i]),
                                  {vocabulary, {read_.messages, sizes_, true}});
                 table_.add(heading, parser.parse(), place);
-            } else if (isProse(i) || (table_.empty() && isProseLine(at, vocabulary))) {
+            } else if (isProse(i) || (table_.empty() && isProseLine(at, vocabulary)) ||
+                       (nearestHeading(at).empty() && !holdsStitches(at, vocabulary))) {
                 passOver(lines_[i]);
             } else {
                 strangeLine(lines_[i]);

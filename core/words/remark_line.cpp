@@ -50,7 +50,30 @@ bool isPlainRowsLine(const TokenCursor& line) {
     return at.atEnd() && (!work || at.previous().text == "even");
 }
 
+bool holdsStitches(const TokenCursor& line, const Vocabulary& vocabulary) {
+    bool terms = false;
+    bool strange = false;
+    for (TokenCursor at = line; !at.atEnd();) {
+        if (at.is(TokenKind::Star)) return true;
+        const auto match = vocabulary.match(at.tokens(), at.position());
+        if (!match) {
+            strange = strange ||
+                      (at.is(TokenKind::Word) && !at.isNumber() && !at.isStitchNoun() &&
+                       !at.isWord({"to", "end", "across", "last", "rep", "from", "then", "and"}));
+            at.advance();
+            continue;
+        }
+        at.advance(match->tokens);
+        const bool stitch = match->term->role == TermRole::Stitch;
+        const bool number = match->number > 0 || (at.isNumber() && !isRowWord(at, 1));
+        if (stitch && number) return true;
+        terms = terms || stitch;
+    }
+    return terms && !strange;
+}
+
 std::string nearestHeading(const TokenCursor& line) {
+    if (!hasNumber(line)) return "";
     for (const std::string_view known : {"row", "rows", "rnd", "round", "rounds"}) {
         if (editDistance(line.peek().text, known, 2) == 1) return std::string(known);
     }

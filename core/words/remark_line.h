@@ -16,6 +16,9 @@ bool isPlainRowsLine(const TokenCursor& line);
 // A line of prose: it neither begins as stitches do nor looks like a row or a heading that is
 // misspelt.
 bool isProseLine(const TokenCursor& line, const Vocabulary& vocabulary);
+// Stitches stand in this line as in a row that lacks its heading: with numbers, a repeat, or
+// nothing but terms.
+bool holdsStitches(const TokenCursor& line, const Vocabulary& vocabulary);
 // The word that its first word was perhaps meant to be, "row" for "rwo"; empty when there is none.
 std::string nearestHeading(const TokenCursor& line);
 

@@ -148,7 +148,7 @@ class Counter {
         if (stretch.leaves) demand(rest, stretch.leaves->of(size_), place);
         const Variable variable = next_++;
         // Of several stretches that end at markers only the sum is known: the last has it all.
-        if (stretch.toMarker && takes == 1 && makes == 1 && !row_.own.empty())
+        if (stretch.to != Landmark::None && takes == 1 && makes == 1 && !row_.own.empty())
             row_.demands.push_back({AffineForm::of(variable), 0});
         row_.own.push_back({variable, place, takes, makes, stretch.starred});
         RowForms part{AffineForm::of(variable, takes), AffineForm::of(variable, makes)};

@@ -51,6 +51,11 @@ struct CountedRow {
     std::optional<WrongRest> wrongRest;
     std::string uncountable;  // why the row cannot be counted; empty when it can
     Place uncountablePlace;
+    // A short row or one beside stitches that wait: it is not worked over the whole needle. Its
+    // forms hold on both sides the stitches that it does not come to.
+    bool partial = false;
+    AffineForm behind;  // how many these are
+    AffineForm left;    // how many of them it leaves beyond its turn
 };
 
 inline constexpr std::int64_t kMostRowLoops = 1'000'000;  // taken or made by one row's fixed parts

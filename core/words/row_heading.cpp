@@ -94,7 +94,7 @@ void parseSide(TokenCursor& at, RowHeading& heading) {
 void passRemark(TokenCursor& at) {
     const std::size_t start = at.position();
     if (at.accept(TokenKind::Open)) {
-        const bool known = !rowNamed(at.peek().text).empty();
+        const bool known = !acceptRowName(at).empty();
         if (closesRemark(at) && (known || at.is(TokenKind::Colon))) return;
     } else if (at.accept(TokenKind::Dash)) {
         while (at.is(TokenKind::Word) && !isRowWord(at) && at.position() < start + 4) at.advance();
@@ -145,14 +145,9 @@ bool parseNamed(TokenCursor& at, RowHeading& heading) {
     std::string label;
     if (at.acceptWord({"next", "foll", "following"})) {
         label = "Next";
-    } else if (at.isWord({"set"}) && at.isWord({"up"}, at.is(TokenKind::Dash, 1) ? 2 : 1)) {
-        at.advance(at.is(TokenKind::Dash, 1) ? 3 : 2);
-        label = "set-up";
-    } else if (at.is(TokenKind::Word) && !rowNamed(at.peek().text).empty()) {
-        label = rowNamed(at.peek().text);
-        at.advance();
     } else {
-        return false;
+        label = acceptRowName(at);
+        if (label.empty()) return false;
     }
     if (label == "Next" && at.isNumber() && isRowWord(at, 1)) {
         heading.nextRows = std::clamp(at.peek().value, 1, kMaxRowNumber);
@@ -166,8 +161,10 @@ bool parseNamed(TokenCursor& at, RowHeading& heading) {
     heading.next = true;
     at.advance();
     // "Set-up row 1" counts on like any other.
-    if (at.is(TokenKind::Number) && (at.is(TokenKind::Colon, 1) || at.is(TokenKind::Open, 1)))
+    if (at.is(TokenKind::Number) && (at.is(TokenKind::Colon, 1) || at.is(TokenKind::Open, 1))) {
+        heading.label += " " + at.peek().text;
         at.advance();
+    }
     return true;
 }
 
@@ -215,7 +212,12 @@ std::optional<RowHeading> parseRowHeading(TokenCursor& at) {
     return {};
 }
 
-std::string rowNamed(const std::string& word) {
+std::string acceptRowName(TokenCursor& at) {
+    const std::size_t dash = at.is(TokenKind::Dash, 1) ? 1 : 0;
+    if (at.isWord({"set"}) && at.isWord({"up"}, 1 + dash)) {
+        at.advance(2 + dash);
+        return "set-up";
+    }
     static const std::map<std::string, std::string, std::less<>> kLabels = {
         {"inc", "inc"},
         {"increase", "inc"},
@@ -231,9 +233,23 @@ std::string rowNamed(const std::string& word) {
         {"buttonhole", "buttonhole"},
         {"lace", "lace"},
         {"picot", "picot"},
-        {"plain", "plain"}};
-    const auto found = kLabels.find(word);
-    return found == kLabels.end() ? std::string() : found->second;
+        {"plain", "plain"},
+        {"rib", "rib"},
+        {"ribbing", "rib"},
+        {"pattern", "pattern"},
+        {"patt", "pattern"},
+        {"border", "border"},
+        {"edging", "edging"},
+        {"hem", "hem"},
+        {"garter", "garter"},
+        {"chart", "chart"},
+        {"neckband", "neckband"},
+        {"turning", "turning"},
+        {"joining", "joining"}};
+    const auto found = at.is(TokenKind::Word) ? kLabels.find(at.peek().text) : kLabels.end();
+    if (found == kLabels.end()) return {};
+    at.advance();
+    return found->second;
 }
 
 }  // namespace lacewright

@@ -28,8 +28,8 @@ struct RowHeading {
 // Passes the heading; nothing is passed when none stands here.
 std::optional<RowHeading> parseRowHeading(TokenCursor& at);
 
-// The name of a row that is called by what it does, in one spelling: "inc" for "increase"; empty
-// for other words.
-std::string rowNamed(const std::string& word);
+// The name of a row that is called by what it does, in one spelling: "inc" for "increase". Empty,
+// and nothing is passed, when none stands here.
+std::string acceptRowName(TokenCursor& at);
 
 }  // namespace lacewright

@@ -29,6 +29,11 @@ void RowParser::complain(const Place& place, std::string what, std::string expec
 
 ParsedRow RowParser::parse() {
     ParsedRow row;
+    for (const Token& token : at_.tokens()) {
+        if (token.kind == TokenKind::Word || token.kind == TokenKind::Number)
+            row.words += token.text + " ";
+    }
+    if (namesChart()) return row;
     if (parseSame(row)) return row;
     while (!at_.atEnd()) {
         const std::size_t before = at_.position();
@@ -42,6 +47,21 @@ ParsedRow RowParser::parse() {
     }
     settleBareStitch(row.elements);
     return row;
+}
+
+// "Work row 1 of Chart A": what a chart works is not known here. Told once for a text.
+bool RowParser::namesChart() {
+    const auto& tokens = at_.tokens();
+    const auto chart = std::find_if(tokens.begin(), tokens.end(), [](const Token& token) {
+        return token.text == "chart" || token.text == "charts";
+    });
+    if (chart == tokens.end()) return false;
+    const std::string what = "this row names a chart, and rows that name a chart cannot be counted";
+    const auto& messages = context_.figures.messages;
+    if (std::none_of(messages.begin(), messages.end(),
+                     [&](const ReadMessage& message) { return message.what == what; }))
+        complain(chart->place, what, "the stitches of the row in words");
+    return true;
 }
 
 // "as row 3", "same as rows 1 and 2", "rep last 4 rows twice", "as inc row".
@@ -63,17 +83,19 @@ bool RowParser::parseSame(ParsedRow& row) {
         found = !same.numbers.empty();
     } else if (at_.ordinal(false) > 0) {
         same.numbers = parseRowNumbers(at_, true);
-        found = !same.numbers.empty() && isRowWord(at_);
-    } else if (at_.is(TokenKind::Word) && isRowWord(at_, 1)) {
-        same.label = rowNamed(at_.peek().text);
-        found = !same.label.empty();
-        at_.advance();
+        found = !same.numbers.empty() && (isRowWord(at_) || at_.atEnd() || at_.is(TokenKind::Stop));
+    } else if (!(same.label = acceptRowName(at_)).empty()) {
+        found = isRowWord(at_);
+        if (found && at_.is(TokenKind::Number, 1)) {
+            same.named = at_.peek(1).value;
+            at_.advance();
+        }
     }
     if (!like || !found) {
         at_.moveTo(start);
         return false;
     }
-    if (isRowWord(at_)) at_.advance();
+    if (isRowWord(at_) || same.named > 0) at_.advance();
     Tail often;
     if (const auto count = times(often)) {
         if (!often.more) same.times = std::max(1, count->of(0));
@@ -152,7 +174,9 @@ bool RowParser::isOpen(int stars) const {
 }
 
 void RowParser::item(Elements& out) {
-    if (passAside() || passMade() || timesBracket(out) || knitsAndPurls(out) || cable(out)) return;
+    if (evenly(out) || passAside() || passWraps() || passIntoOvers() || passRestOnHold(out) ||
+        passMade() || timesBracket(out) || knitsAndPurls(out) || cable(out))
+        return;
     at_.skipWords({"rep",  "repeat", "work",     "working",    "next", "end",     "ending",
                    "ends", "with",   "finish",   "in",         "now",  "also",    "again",
                    "by",   "cont",   "continue", "continuing", "keep", "keeping", "taking"});
@@ -226,17 +250,20 @@ void RowParser::recover() {
 }
 
 // "Purl." is the whole row; "sl 1, knit" goes on to its end.
+// Asides may follow it: "purl, slipping markers".
 void RowParser::settleBareStitch(Elements& elements) const {
-    if (elements.empty() || !bare_ || elements.back().place.offset != *bare_) return;
-    const auto* work = std::get_if<Working>(&elements.back().what);
+    const auto works = [](const Element& e) { return !std::holds_alternative<Aside>(e.what); };
+    const auto last = std::find_if(elements.rbegin(), elements.rend(), works);
+    if (last == elements.rend() || !bare_ || last->place.offset != *bare_) return;
+    const auto* work = std::get_if<Working>(&last->what);
     const bool ground = work && (work->term == "k" || work->term == "p");
-    const bool alone = elements.size() == 1;
+    const bool alone = std::none_of(last + 1, elements.rend(), works);
     if (!ground && !(work && alone && (work->term == "bo" || work->term == "k tbl"))) return;
     if (!alone && !bareInFull_) return;
     Stretch stretch;
     stretch.leaves = Figure(0);
-    stretch.body.push_back(elements.back());
-    elements.back().what = std::move(stretch);
+    stretch.body.push_back(*last);
+    last->what = std::move(stretch);
 }
 
 }  // namespace lacewright

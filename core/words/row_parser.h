@@ -20,7 +20,8 @@ namespace lacewright {
 struct SameRows {
     std::vector<int> numbers;  // in turn, for the rows under the heading
     int last = 0;              // instead: so many rows just above, "rep last 2 rows"
-    std::string label;         // instead: the row so named, "inc"
+    std::string label;         // instead: the row so named, "inc", and its number: "rib row 2"
+    int named = 0;
     std::optional<int> times;
     Place place;
 };
@@ -30,6 +31,7 @@ struct ParsedRow {
     std::optional<Figure> statedCount;
     Place statedPlace;
     std::optional<SameRows> same;
+    std::string words;  // as they stand there, without marks
 };
 
 // Common to the rows of one text.
@@ -52,10 +54,11 @@ class RowParser {
         bool more = false;            // "3 more times"
         bool inAll = false;           // "3 times in all"
         bool toEnd = false;
-        bool toMarker = false;
-        Figure beforeMarker{0};
+        Landmark to = Landmark::None;
+        Figure before{0};
+        Figure centre{1};
         std::optional<Figure> leaves;  // "to last 2 sts"
-        bool any() const { return times || toEnd || toMarker || leaves; }
+        bool any() const { return times || toEnd || to != Landmark::None || leaves; }
     };
     struct Ending {
         Elements with;
@@ -65,6 +68,7 @@ class RowParser {
     };
 
     // row_parser.cpp
+    bool namesChart();
     bool parseSame(ParsedRow& row);
     bool parseStated(ParsedRow& row);
     void sequence(Elements& out);
@@ -86,6 +90,7 @@ class RowParser {
     std::optional<Figure> plainTimes(Tail& tail);
     bool parseExtent(Tail& tail);
     bool bracketedExtent(Tail& tail);
+    bool parseLandmark(Tail& tail);
     bool acceptMarker();
     bool parseLast(Tail& tail);
     void parseUntil(Tail& tail);
@@ -104,6 +109,7 @@ class RowParser {
     Element repeated(Elements body, const Place& start, int worked);
     Ending parseEnding();
     void applyEnding(Stretch& stretch, const Ending& ending, const Place& place);
+    Elements endingOf(const Elements& body, Figure& times, const Place& place);
     Elements lastPass(const Elements& body, const Ending& ending, const Place& place);
     Element stretchOf(Elements body, const Tail& tail, const Place& place, bool starred) const;
 
@@ -141,6 +147,11 @@ class RowParser {
     bool passAside();
     bool passMade();
     void passWhatIsPassedOver();
+    bool passWraps();
+    bool passWrapped();
+    bool evenly(Elements& out);
+    bool passIntoOvers();
+    bool passRestOnHold(Elements& out);
 
     TokenCursor at_;
     ReadContext context_;

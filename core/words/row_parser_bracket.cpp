@@ -46,8 +46,12 @@ void RowParser::bracket(Elements& out) {
     at_.moveTo(after);
     Tail tail;
     if (parseExtent(tail)) return out.push_back(stretchOf(std::move(body), tail, place, false));
-    if (auto count = timesApart(tail))
-        return out.push_back({place, Group{std::move(body), std::move(*count)}});
+    if (auto count = timesApart(tail)) {
+        Elements last = endingOf(body, *count, place);
+        out.push_back({place, Group{std::move(body), std::move(*count)}});
+        std::move(last.begin(), last.end(), std::back_inserter(out));
+        return;
+    }
     if (at_.isNumber() && !context_.vocabulary.match(at_.tokens(), at_.position())) {
         return out.push_back({place, Group{std::move(body), figure()}});
     }

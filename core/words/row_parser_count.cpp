@@ -39,6 +39,10 @@ void RowParser::countOf(Working& work, const TermMatch& match, Tail& tail, bool&
         work.term.size() <= 2) {
         at_.advance();  // "k. 3"
     }
+    if (match.number == 0 && passWrapped()) {
+        counted = true;
+        return;
+    }
     const bool all = at_.isWord({"all", "every", "each", "rem", "remaining", "rest", "back"}) ||
                      (at_.isWord({"the"}) && at_.isWord({"rest", "remaining", "rem"}, 1)) ||
                      (at_.isWord({"row", "rnd", "round"}) && !at_.isNumber(1));

@@ -120,23 +120,55 @@ bool RowParser::parseExtent(Tail& tail) {
         tail.toEnd = true;
         return true;
     }
-    if (acceptMarker()) {
-        tail.toMarker = true;
-        return true;
-    }
+    if (parseLandmark(tail)) return true;
     if (parseLast(tail)) return true;
     if (at_.isNumber()) {  // "to within 3 sts of the end", "to 3 sts before end"
         const Figure leaves = figure();
         if (at_.acceptStitchNoun() && (at_.acceptWord({"of", "from", "before"}))) {
             at_.skipWords({"the", "end", "row", "rnd", "round", "of", "next", "bor", "eor"});
-            tail.toMarker = acceptMarker();
-            if (tail.toMarker) {
-                tail.beforeMarker = leaves;
+            if (parseLandmark(tail)) {
+                tail.before = leaves;
             } else {
                 // "to 2 sts before the last 5 sts"
                 const bool further = parseLast(tail);
                 tail.leaves = further ? sumOf(leaves, *tail.leaves) : leaves;
             }
+            return true;
+        }
+    }
+    at_.moveTo(start);
+    return false;
+}
+
+// "m", "centre st", "middle 3 sts", "bound-off sts".
+bool RowParser::parseLandmark(Tail& tail) {
+    if (acceptMarker()) {
+        tail.to = Landmark::Marker;
+        return true;
+    }
+    const std::size_t start = at_.position();
+    if (at_.acceptWord({"centre", "center", "middle", "central"})) {
+        if (at_.isNumber()) tail.centre = figure();
+        if (at_.acceptStitchNoun()) {
+            tail.to = Landmark::Centre;
+            return true;
+        }
+    } else if (at_.acceptWord({"bound", "cast", "bo"})) {
+        at_.accept(TokenKind::Dash);
+        at_.acceptWord({"off"});
+        if (at_.acceptStitchNoun() || at_.acceptWord({"edge", "gap"})) {
+            tail.to = Landmark::BoundOff;
+            return true;
+        }
+    } else if (at_.acceptWord({"buttonhole"})) {
+        tail.to = Landmark::BoundOff;
+        return true;
+    } else {
+        at_.skipWords({"last", "previous"});
+        const bool wrapped = at_.acceptWord({"wrapped", "wrap", "turn", "turning", "gap"});
+        if (wrapped) {
+            if (!at_.acceptStitchNoun()) at_.acceptWord({"point"});
+            tail.to = Landmark::Turned;
             return true;
         }
     }

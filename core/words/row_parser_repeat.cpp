@@ -22,6 +22,9 @@ bool sameWork(const Element& a, const Element& b) {
 
 // "rep" is a repeat of something said before, unless a bracket or "row" follows.
 bool RowParser::atRepeat() const {
+    const bool work =
+        at_.isWord({"work"}) && at_.isWord({"from", "between"}, 1) && at_.is(TokenKind::Star, 2);
+    if (work) return true;
     if (!isRepeatWord(at_, 0)) return false;
     std::size_t next = 1;
     if (at_.is(TokenKind::Stop, next)) ++next;
@@ -254,6 +257,20 @@ void RowParser::applyEnding(Stretch& stretch, const Ending& ending, const Place&
     stretch.lastTime = lastPass(stretch.body, ending, place);
 }
 
+// "(..) 4 times, ending last rep k4 instead of k1": the last pass, which `times` then leaves out.
+Elements RowParser::endingOf(const Elements& body, Figure& times, const Place& place) {
+    const std::size_t start = at_.position();
+    const auto& all = times.bySize;
+    const Ending ending = parseEnding();
+    if (ending.lastTime && std::all_of(all.begin(), all.end(), [](int n) { return n > 0; }) &&
+        affordable(body, place)) {
+        for (int& n : times.bySize) --n;
+        return lastPass(body, ending, place);
+    }
+    at_.moveTo(start);
+    return {};
+}
+
 // The body as it is worked for the last time.
 Elements RowParser::lastPass(const Elements& body, const Ending& ending, const Place& place) {
     Elements last = body;
@@ -288,8 +305,9 @@ Element RowParser::stretchOf(Elements body, const Tail& tail, const Place& place
     stretch.starred = starred;
     stretch.leaves = tail.toEnd ? Figure(0) : tail.leaves;
     if (!tail.toEnd && !tail.leaves) stretch.leaves.reset();
-    stretch.toMarker = tail.toMarker;
-    stretch.beforeMarker = tail.beforeMarker;
+    stretch.to = tail.to;
+    stretch.before = tail.before;
+    stretch.centre = tail.centre;
     return {place, std::move(stretch)};
 }
 

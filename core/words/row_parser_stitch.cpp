@@ -16,6 +16,10 @@ void RowParser::stitch(Elements& out, const TermMatch& match, const Place& place
     Tail tail;
     bool counted = match.number > 0;
     countOf(work, match, tail, counted);
+    if (work.term == "drop") {  // "drop 1 yo", "drop extra loops"
+        at_.skipWords({"of", "the", "extra", "yo", "yos", "yarnover", "yarnovers", "yarn", "overs",
+                       "loop", "loops", "wrap", "wraps"});
+    }
     // "k next 2 sts tog"
     if (at_.isWord({"tog", "together"}) && work.takes == 1 && work.makes == 1) {
         if (const Term* together = context_.vocabulary.find(work.term + " # tog")) {

@@ -73,11 +73,50 @@ void RowParser::workedUntil(Elements& out, Element element, const Tail& tail, bo
     // "K across, dec 1 st at end"
     const std::size_t after = at_.position();
     skipSeparators();
-    if (tail.toEnd && at_.isWord({"inc", "dec", "increase", "decrease"}))
+    if (tail.toEnd &&
+        at_.isWord({"inc", "dec", "increase", "decrease", "increasing", "decreasing", "evenly"}))
         std::get<Stretch>(stretch.what).leaves.reset();
     at_.moveTo(after);
     std::get<Stretch>(stretch.what).breaksAnywhere = rib;
     out.push_back(std::move(stretch));
+}
+
+// "Inc 4 sts evenly across": shaping whose places the words leave open, among stitches worked as
+// they come or as the words before it say.
+bool RowParser::evenly(Elements& out) {
+    const std::size_t start = at_.position();
+    const Place place = at_.peek().place;
+    at_.acceptWord({"and"});
+    bool even = at_.acceptWord({"evenly"});
+    const bool inc = at_.acceptWord({"inc", "increase", "increasing"});
+    const bool dec = !inc && at_.acceptWord({"dec", "decrease", "decreasing"});
+    if (!(inc || dec) || !at_.isNumber()) return at_.moveTo(start), false;
+    const Figure count = figure();
+    at_.acceptStitchNoun();
+    even = at_.acceptWord({"evenly"}) || even;
+    if (!even) return at_.moveTo(start), false;
+    at_.skipWords({"spaced", "across", "around", "over", "along", "in", "the", "this", "row", "rnd",
+                   "round", "to", "end", "all", "of"});
+    at_.acceptStitchNoun();
+    Working shaped;
+    shaped.term = std::string(kEvenly);
+    shaped.takes = inc ? 0 : 2;
+    shaped.makes = 1;
+    shaped.count = count;
+
+    const auto open = [](const Element& e) { return std::holds_alternative<Stretch>(e.what); };
+    if (std::none_of(out.begin(), out.end(), open)) {
+        Working between;
+        between.term = "asis";
+        Element once{place, between};
+        if (!out.empty() && bare_ == out.back().place.offset) {  // "K, inc 4 sts evenly"
+            once = std::move(out.back());
+            out.pop_back();
+        }
+        out.push_back(stretchOf({once}, {}, once.place, false));
+    }
+    out.push_back({spanning(place, at_.previous().place), std::move(shaped)});
+    return true;
 }
 
 }  // namespace lacewright

@@ -38,9 +38,10 @@ void RowTable::add(const RowHeading& heading, ParsedRow parsed, const Place& pla
         }
         Entry entry{heading, parsed, place};
         if (parsed.same) entry.sameAs = sameRow(*parsed.same, numbers, i);
-        const bool fresh = rows_.insert({number, std::move(entry)}).second;
+        const auto [known, fresh] = rows_.insert({number, std::move(entry)});
         if (!fresh) {
-            messages_.push_back({true,
+            const bool alike = known->second.parsed.words == parsed.words;
+            messages_.push_back({!alike,
                                  place,
                                  rowName(number) +
                                      " is written a second time; it stands already in line " +
@@ -57,15 +58,22 @@ void RowTable::add(const RowHeading& heading, ParsedRow parsed, const Place& pla
     families_.push_back(std::move(family));
 }
 
-// A set-up row that stands before "Row 1" is row 0, the one before it row -1.
+// Set-up rows that stand before "Row 1" are row 0, row -1 ..
 void RowTable::countBeforeRowOne() {
-    const bool named = std::all_of(rows_.begin(), rows_.end(), [](const auto& row) {
-        return row.second.heading.next && !row.second.sameAs;
-    });
-    if (rows_.empty() || !named || !again_.empty() || repeatFrom_) return;
+    const bool named = std::all_of(rows_.begin(), rows_.end(),
+                                   [](const auto& row) { return row.second.heading.next; });
+    if (rows_.empty() || !named) return;
     std::map<int, Entry> before;
-    for (auto& [number, entry] : rows_) before.emplace(number - current_, std::move(entry));
+    for (auto& [number, entry] : rows_) {
+        if (entry.sameAs) *entry.sameAs -= current_;
+        before.emplace(number - current_, std::move(entry));
+    }
     rows_ = std::move(before);
+    for (RowsAgain& again : again_) {
+        for (int* number : {&again.after, &again.first, &again.last}) *number -= current_;
+    }
+    repeatFrom_.reset();
+    repeatTo_ = 0;
     current_ = 0;
 }
 
@@ -74,7 +82,7 @@ std::optional<int> RowTable::sameRow(const SameRows& same, const std::vector<int
                                      std::size_t index) {
     std::vector<int> from = same.numbers;
     for (int i = same.last; i > 0; --i) from.push_back(numbers.front() - i);
-    if (!same.label.empty()) from = {numberNamed(same.label)};
+    if (!same.label.empty()) from = {numberNamed(same)};
     const std::size_t times = static_cast<std::size_t>(same.times.value_or(1));
     const bool several = numbers.size() > 1;
     const bool fill = several && (same.times ? numbers.size() == from.size() * times
@@ -103,11 +111,12 @@ std::optional<int> RowTable::sameRow(const SameRows& same, const std::vector<int
     return {};
 }
 
-// The last row so far with that label; 0 when there is none.
-int RowTable::numberNamed(const std::string& label) const {
+// The last row so far that is called so; 0 when there is none.
+int RowTable::numberNamed(const SameRows& same) const {
+    const std::string number = same.named > 0 ? " " + std::to_string(same.named) : "";
     for (auto at = rows_.rbegin(); at != rows_.rend(); ++at) {
-        const std::string& own = at->second.heading.label;
-        if (at->second.heading.next && lowerAscii(own.substr(0, own.find(' '))) == label)
+        const std::string own = lowerAscii(at->second.heading.label);
+        if (at->second.heading.next && own.starts_with(same.label + " ") && own.ends_with(number))
             return at->first;
     }
     return 0;

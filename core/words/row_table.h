@@ -37,7 +37,7 @@ class RowTable {
     };
     std::optional<int> sameRow(const SameRows& same, const std::vector<int>& numbers,
                                std::size_t index);
-    int numberNamed(const std::string& label) const;
+    int numberNamed(const SameRows& same) const;
     void countBeforeRowOne();
     bool inFamily(const Entry& family, int number, Side firstSide) const;
     void fillFamilies(const WrittenPattern& pattern);

@@ -44,23 +44,33 @@ int parseAtBeginnings(std::vector<Token>& line) {
     return 0;
 }
 
-void spellOutEachEnd(std::vector<Token>& body) {
-    TokenCursor at(body);
-    const Place place = at.peek().place;
-    const bool inc = at.acceptWord({"inc", "increase"});
-    if (!inc && !at.acceptWord({"dec", "decrease"})) return;
-    if (at.isNumber()) {
-        if (at.peek().value != 1) return;
-        at.advance();
-    }
+namespace {
+
+// "Inc 1 st at each end of row": what is worked at both ends, in stitches. Empty, and nothing is
+// passed, when none stands here.
+std::string acceptAtEachEnd(TokenCursor& at) {
+    const std::size_t start = at.position();
+    const bool inc = at.acceptWord({"inc", "increase", "increasing"});
+    const bool dec = !inc && at.acceptWord({"dec", "decrease", "decreasing"});
+    const bool make = !inc && !dec && at.acceptWord({"m", "make"});
+    const bool one = !at.isNumber() || at.peek().value == 1;
+    if (at.isNumber()) at.advance();
     at.acceptStitchNoun();
-    at.acceptWord({"at"});
-    if (!at.acceptWord({"each", "both"}) || !at.acceptWord({"end", "ends"})) return;
-    if (at.acceptWord({"of"})) {
-        at.skipWords({"the", "this", "row", "rnd", "round"});
-    }
-    at.accept(TokenKind::Comma);
-    std::string between = "asis";  // what is worked from end to end
+    at.acceptWord({"at", "in"});
+    at.skipWords({"the"});
+    const bool firstAndLast = at.isWord({"first"}) && at.isWord({"and"}, 1) &&
+                              at.isWord({"last"}, 2) && at.isStitchNoun(3);
+    if (firstAndLast) at.advance(4);
+    const bool ends =
+        firstAndLast || (at.acceptWord({"each", "both"}) && at.acceptWord({"end", "ends"}));
+    if (!(inc || dec || make) || !one || !ends) return at.moveTo(start), std::string();
+    if (at.acceptWord({"of"})) at.skipWords({"the", "this", "row", "rnd", "round"});
+    return inc ? "inc 1" : dec ? "k2tog" : "m1";
+}
+
+// "P to end", "work even in patt": what is worked from end to end.
+std::string acceptBetween(TokenCursor& at) {
+    std::string between = "asis";
     if (at.acceptWord({"k", "knit"})) {
         between = "k";
     } else if (at.acceptWord({"p", "purl"})) {
@@ -69,14 +79,32 @@ void spellOutEachEnd(std::vector<Token>& body) {
         at.skipWords({"work", "working", "even", "in", "patt", "pattern"});
     }
     at.skipWords({"across", "to", "end", "all", "sts", "rest", "the", "row", "of"});
+    return between;
+}
+
+}  // namespace
+
+void spellOutEachEnd(std::vector<Token>& body) {
+    TokenCursor at(body);
+    const Place place = at.peek().place;
+    std::string ends = acceptAtEachEnd(at);
+    const bool endsFirst = !ends.empty();
+    if (endsFirst) at.accept(TokenKind::Comma);
+    const std::string between = acceptBetween(at);
+    if (!endsFirst) {
+        at.accept(TokenKind::Comma);
+        at.skipWords({"and"});
+        ends = acceptAtEachEnd(at);
+        if (ends.empty()) return;
+    }
     at.accept(TokenKind::Stop);
     // Nothing but a stated count may follow.
     if (!at.atEnd() && !at.is(TokenKind::Open) && !at.is(TokenKind::Dash) && !at.isNumber()) return;
+    std::string row = ends == "m1" ? between + " 1, m1, " : ends + ", ";
+    row += between + " to last " + (ends == "k2tog" ? "2 sts, " : "st, ");
+    row += ends == "m1" ? "m1, " + between + " 1" : ends;
     std::vector<Token> spelled;
-    append(spelled,
-           inc ? "inc 1, " + between + " to last st, inc 1"
-               : "k2tog, " + between + " to last 2 sts, k2tog",
-           place);
+    append(spelled, row, place);
     spelled.insert(spelled.end(), body.begin() + static_cast<std::ptrdiff_t>(at.position()),
                    body.end());
     body = std::move(spelled);

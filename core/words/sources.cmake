@@ -13,6 +13,7 @@ target_sources(core PRIVATE
     words/grouping.cpp
     words/lexer.cpp
     words/loop_look.cpp
+    words/marked_row.cpp
     words/marker_places.cpp
     words/merge_phrases.cpp
     words/nested_rows.cpp
@@ -49,6 +50,7 @@ target_sources(core PRIVATE
     words/size_words.cpp
     words/stitch_words.cpp
     words/token_cursor.cpp
+    words/turned_row.cpp
     words/unrolled_row.cpp
     words/vocabulary.cpp
     words/worked_order.cpp

@@ -1,5 +1,7 @@
 #include "core/words/worked_order.h"
 
+#include "core/words/marker_places.h"
+
 namespace lacewright {
 
 namespace {
@@ -15,8 +17,11 @@ void append(WrittenPattern& to, const WrittenPattern& pattern, int first, int la
 }  // namespace
 
 WrittenPattern inWorkingOrder(const WrittenPattern& pattern, const WrittenProof& proof) {
-    if (pattern.again.empty()) return pattern;
     WrittenPattern out = pattern;
+    if (pattern.again.empty()) {
+        settleMarkers(out);
+        return out;
+    }
     out.rows.clear();
     out.again.clear();
     std::size_t again = 0;
@@ -39,6 +44,7 @@ WrittenPattern inWorkingOrder(const WrittenPattern& pattern, const WrittenProof&
         if (flat && i > 0)
             row.side = out.rows[i - 1].side == Side::Right ? Side::Wrong : Side::Right;
     }
+    settleMarkers(out);
     return out;
 }
 

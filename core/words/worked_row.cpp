@@ -18,7 +18,11 @@ class Worker {
     }
 
     Result<WorkedRow> run() {
-        if (!proof_.counted.uncountable.empty()) {
+        if (proof_.counted.partial) {
+            refuse(
+                "is not worked over all the stitches there are, which rows of a chart cannot "
+                "show");
+        } else if (!proof_.counted.uncountable.empty()) {
             refuse("cannot be counted: " + proof_.counted.uncountable);
         } else {
             walk(row_.elements);
@@ -61,6 +65,8 @@ class Worker {
     void collect(const Element& element, std::vector<TermWorked>& out) {
         if (problem_) return;
         if (const auto* work = std::get_if<Working>(&element.what)) {
+            if (work->term == kEvenly)
+                return refuse("does not say where its increases or decreases stand");
             const int times = work->count.of(size_);
             if (!room(out.size() + static_cast<std::size_t>(std::max(0, times)))) return;
             out.insert(out.end(), static_cast<std::size_t>(std::max(0, times)),

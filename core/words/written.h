@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -40,6 +41,9 @@ struct Working {
     Figure count;
 };
 
+// The term of increases or decreases whose places are not said.
+inline constexpr std::string_view kEvenly = "evenly";
+
 // "[k2tog, yo] 3 times"
 struct Group {
     Elements body;
@@ -53,6 +57,10 @@ struct IntoOne {
     int takes = 1;
 };
 
+// What a stretch may go up to instead of the row's end.
+// Turned: where an earlier short row was turned, "to wrapped st".
+enum class Landmark { None, Marker, Centre, BoundOff, Turned };
+
 // A stretch worked as often as the row has room: "*..; rep from * to last 2 sts", "k to end".
 struct Stretch {
     Elements body;
@@ -61,8 +69,9 @@ struct Stretch {
     Elements lastTime;            // worked once more at the end in this form, when not empty
     bool starred = false;         // a repeat of the pattern rather than "k to end"
     bool breaksAnywhere = false;  // a rib or ground that may stop in the middle of its body
-    bool toMarker = false;        // "k to m": how far, the markers say
-    Figure beforeMarker{0};       // "k to 2 sts before m"
+    Landmark to = Landmark::None;  // "k to m": how far, the markers say
+    Figure before{0};              // "k to 2 sts before m"
+    Figure centre{1};              // for Centre: "to centre 3 sts"
 };
 
 // Things that count nothing: markers, turning, where the yarn lies.

@@ -1,0 +1,60 @@
+#include "core/words/worked_order.h"
+#include "tests/core/words/reading.h"
+
+// How far a row goes where it is worked up to a place. Counted by hand.
+namespace lacewright {
+namespace {
+
+const std::string kRaglan =
+    "Cast on 21\nSet-up row (WS): p10, pm, p1, pm, p10\n"
+    "Row 1: k to m, yo, sm, k1, sm, yo, k to end\nRow 2: purl\nRep rows 1-2 3 more times.\n";
+
+TEST(Landmarks, MarkersMoveWhileRowsAreRepeated) {
+    EXPECT_EQ(countsOf(kRaglan), "21 23 23 x3");
+    EXPECT_EQ(countsOf(kRaglan + "Row 3: k to 2 sts before m, k2tog, sm, k1, sm, ssk, k to end\n"),
+              "21 23 23 27 x3");
+}
+
+// Where the overs of row `index` stand, counted from the start of the row as it is worked.
+std::vector<std::size_t> oversOf(const Chart& chart, int row) {
+    std::vector<std::size_t> overs;
+    std::size_t at = 0;
+    for (int column = 1; column <= chart.width; ++column) {
+        const StitchIndex cell = chart.row(row).at(column);
+        if (cell == kCovered) continue;
+        const Stitch& stitch = (*chart.stitches)[cell];
+        if (stitch.kind == StitchKind::NoStitch) continue;
+        if (stitch.id == "yo") overs.push_back(at);
+        ++at;
+    }
+    return overs;
+}
+
+TEST(Landmarks, RepeatedRowsAreDrawnWhereTheMarkersAreThen) {
+    const Chart chart = chartOfText(kRaglan);
+    ASSERT_EQ(chart.height(), 9);
+    EXPECT_EQ(oversOf(chart, 1), (std::vector<std::size_t>{10, 12}));
+    EXPECT_EQ(oversOf(chart, 3), (std::vector<std::size_t>{11, 13}));
+    EXPECT_EQ(oversOf(chart, 7), (std::vector<std::size_t>{13, 15}));
+}
+
+TEST(Landmarks, CentreOfTheRow) {
+    const Chart chart = chartOfText(
+        "Cast on 15\nRow 1: k to centre st, yo, k1, yo, k to end\nRow 2: p\n"
+        "Row 3: k to 1 st before centre st, yo, k3, yo, k to end\n");
+    EXPECT_EQ(oversOf(chart, 0), (std::vector<std::size_t>{7, 9}));
+    EXPECT_EQ(oversOf(chart, 2), (std::vector<std::size_t>{7, 11}));
+}
+
+TEST(Landmarks, BoundOffStitches) {
+    const std::string text =
+        "Cast on 20\nRow 1: k9, bo 2, k to end\nRow 2: p to bound-off sts, co 2, p to end\n";
+    EXPECT_EQ(countsOf(text), "18 20");
+    const auto rows = readWritten(text).pattern.rows;
+    const auto* group = std::get_if<Group>(&rows[1].elements.front().what);
+    ASSERT_NE(group, nullptr);
+    EXPECT_EQ(group->times, Figure(9));
+}
+
+}  // namespace
+}  // namespace lacewright
