@@ -28,7 +28,11 @@ Result<std::optional<std::size_t>> sizeNamed(const WrittenPattern& pattern,
 int tell(const Call& call, const ChartFromRows& drawn, const std::string& path) {
     const Chart& chart = drawn.chart;
     call.out << path << ": " << chart.height() << " rows, " << chart.width << " columns"
-             << (chart.repeats.empty() ? "" : ", with a repeat") << "\n";
+             << (chart.repeats.empty()
+                     ? ""
+                     : ", " + counted(static_cast<std::int64_t>(chart.repeats.size()), "repeat",
+                                      "repeats"))
+             << "\n";
     for (const std::string& remark : drawn.remarks) call.out << "  " << remark << "\n";
     const Report report = check(chart);
     for (const Finding& finding : report.findings) {

@@ -1,5 +1,9 @@
 #include "core/words/between_rows.h"
 
+#include <algorithm>
+
+#include "core/words/named_repeats.h"
+
 namespace lacewright {
 
 Side sideBetween(const Chart& chart, int rowIndex) {
@@ -8,7 +12,7 @@ Side sideBetween(const Chart& chart, int rowIndex) {
 }
 
 std::vector<ChartedStitch> chartedBetween(const Chart& chart, int rowIndex, const Size* size,
-                                          int open) {
+                                          const OpenTimes& open) {
     return workKeepingLooks(looksAbove(chart, looksOf(chart, rowIndex, size, open)),
                             sideBetween(chart, rowIndex));
 }
@@ -16,7 +20,7 @@ std::vector<ChartedStitch> chartedBetween(const Chart& chart, int rowIndex, cons
 bool provenBetween(const Chart& chart, int rowIndex, const std::vector<const Size*>& sizes,
                    const WrittenPattern& pattern, const WrittenRow& row) {
     if (row.side != sideBetween(chart, rowIndex)) return false;
-    const auto same = [&](const Size* size, std::size_t index, int open) {
+    const auto same = [&](const Size* size, std::size_t index, const OpenTimes& open) {
         const auto charted = chartedBetween(chart, rowIndex, size, open);
         const std::vector<CountedRow> readings = countedReadings(row, index, 1);
         if (readings.empty()) return false;
@@ -27,13 +31,14 @@ bool provenBetween(const Chart& chart, int rowIndex, const std::vector<const Siz
         return sameWork(charted, *written);
     };
     for (std::size_t i = 0; i < sizes.size(); ++i) {
-        if (!same(sizes[i], i, 1)) return false;
+        if (!same(sizes[i], i, {})) return false;
     }
+    if (!sizes.empty()) return true;
     // One stretch over the whole row is right for every number of repeats when it is for these.
-    for (int open = 1; sizes.empty() && open <= kTriedRepeats; ++open) {
-        if (!same(nullptr, 0, open)) return false;
-    }
-    return true;
+    const std::vector<OpenTimes> tried = triedTimes(chart, rowIndex);
+    return !tried.empty() && std::all_of(tried.begin(), tried.end(), [&](const OpenTimes& open) {
+        return same(nullptr, 0, open);
+    });
 }
 
 }  // namespace lacewright

@@ -11,9 +11,9 @@ namespace lacewright {
 // Requires, of all of these: the rule is not None.
 Side sideBetween(const Chart& chart, int rowIndex);
 
-// What is worked there, in working order. Without a size every repeat is worked `open` times.
+// What is worked there, in working order. `open`: how often the repeats are worked without a size.
 std::vector<ChartedStitch> chartedBetween(const Chart& chart, int rowIndex, const Size* size,
-                                          int open);
+                                          const OpenTimes& open);
 
 // The written row is that row for every one of the sizes, or without sizes for every number of
 // repeats; `row` is of `pattern`, and size i of the list is size i of the pattern.

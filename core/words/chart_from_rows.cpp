@@ -25,8 +25,12 @@ class SizesDrawer {
     Result<ChartFromRows> run() {
         if (pattern_.sizeCount() > static_cast<std::size_t>(kMaxSizes))
             return refused("The sizes are too many.");
+        const auto named = withNamedRepeats(pattern_);
         for (std::size_t i = 0; i < pattern_.sizeCount(); ++i) {
-            drawers_.emplace_back(withOpenRepeats(pattern_, i), i, 1);
+            if (named)
+                drawers_.emplace_back(named->patterns[i], i, 1, named->times[i]);
+            else
+                drawers_.emplace_back(withOpenRepeats(pattern_, i), i, 1);
             Result<ChartPlan> plan = drawers_.back().plan();
             if (!plan) return plan.error();
             plans_.push_back(std::move(*plan));
@@ -71,7 +75,7 @@ class SizesDrawer {
         const std::string number = std::to_string(row + 1);
         const auto repeated = [&](std::size_t of) {
             const std::vector<BoxRow>& rows = plans_[of].cut.rows;
-            return row < rows.size() ? rows[row].box.size() : 0;
+            return row < rows.size() ? rows[row].all().size() - rows[row].edges().size() : 0;
         };
         if (repeated(size) != repeated(widest_)) {
             return refused(
@@ -92,7 +96,8 @@ class SizesDrawer {
         for (std::size_t i = 0; i < plans_.size(); ++i) {
             Size size;
             size.name = chartText(nameOf(i));
-            if (plans_[i].times) size.times["A"] = static_cast<int>(*plans_[i].times);
+            for (std::size_t box = 0; box < plans_[i].times.size(); ++box)
+                size.times[plans_[i].names[box]] = static_cast<int>(plans_[i].times[box]);
             for (const Repeat& repeat : chart.repeats) size.times.try_emplace(repeat.name, 1);
             size.stitches = plans_[i].castOn->plus;
             if (const auto row = setReaches(chart, nested[i], size)) return notWithin(i, *row);

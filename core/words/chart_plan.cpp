@@ -14,6 +14,9 @@ namespace {
 
 constexpr std::int64_t kDrawnRepeats = 2;  // where rows are drawn in full instead of with a box
 constexpr std::size_t kMostMultiples = 12;
+constexpr const char* kOtherWays =
+    "The rows work their named repeats in another order, or more than once on a row, which one "
+    "chart cannot show.";
 
 Error refused(const std::string& sentence) {
     return {ErrorCode::Refused, sentence, {}};
@@ -39,7 +42,7 @@ std::string chartText(std::string text) {
 
 std::size_t ChartPlan::edgeLength() const {
     std::size_t sum = 0;
-    for (const BoxRow& row : cut.rows) sum += row.before.size() + row.after.size();
+    for (const BoxRow& row : cut.rows) sum += row.edges().size();
     return sum;
 }
 
@@ -71,11 +74,16 @@ RowsDrawer::WrittenOut RowsDrawer::writtenOut(const WrittenPattern& pattern, std
     return out;
 }
 
-RowsDrawer::RowsDrawer(const WrittenPattern& pattern, std::size_t size, std::int64_t leastTimes)
-    : out_(writtenOut(pattern, size)), size_(size), leastTimes_(leastTimes) {}
+RowsDrawer::RowsDrawer(const WrittenPattern& pattern, std::size_t size, std::int64_t leastTimes,
+                       std::vector<int> times)
+    : out_(writtenOut(pattern, size)),
+      size_(size),
+      leastTimes_(leastTimes),
+      times_(std::move(times)) {}
 
 Result<ChartPlan> RowsDrawer::plan() {
     if (out_.pattern.rows.empty()) return refused("There are no rows to draw.");
+    if (!times_.empty()) return withNamedBoxes();
     const WrittenProof proof = proveWritten(out_.pattern, size_);
     const bool fixed = proof.castOn && proof.castOn->multiple == 0;
     if (fixed && proof.knittable) {
@@ -83,7 +91,7 @@ Result<ChartPlan> RowsDrawer::plan() {
     }
     Result<std::optional<CutRows>> cut = cutRows(out_.pattern, proof, size_);
     if (!cut) return cut.error();
-    if (!*cut) return inFull(proof);
+    if (!*cut) return out_.pattern.counts.empty() ? inFull(proof) : refused(kOtherWays);
     return planned(std::move(**cut), proof);
 }
 
@@ -96,14 +104,46 @@ Result<ChartFromRows> RowsDrawer::draw(ChartPlan plan) const {
     chart->firstSide = out_.pattern.rows.front().side;
     chart->uncharted = out_.uncharted;
     chart->castOn = plan.castOn;
+    for (std::size_t i = 0; i < chart->repeats.size() && i < plan.names.size(); ++i)
+        chart->repeats[i].name = plan.names[i];
     setRowRepeat(*chart);
     return ChartFromRows{std::move(*chart), plan.knittable, out_.remarks};
 }
 
-ChartPlan RowsDrawer::planned(CutRows cut, const WrittenProof& proof) {
-    ChartPlan plan{std::move(cut), proof.knittable, proof.castOn, {}};
+ChartPlan RowsDrawer::planned(CutRows cut, const WrittenProof& proof) const {
+    ChartPlan plan{std::move(cut), proof.knittable, proof.castOn, {}, {}};
     lineUpBoxes(plan.cut.rows);
-    if (plan.castOn) plan.castOn->plus += plan.castOn->multiple * static_cast<int>(plan.cut.shift);
+    for (const Variable count : plan.cut.counts) {
+        const auto shift = static_cast<int>(plan.cut.shiftOf(count));
+        plan.names.push_back(isNamedCount(count) ? proof.nameOf(count) : "A");
+        if (plan.castOn) plan.castOn->plus += stitchesForEach(count, *plan.castOn) * shift;
+    }
+    return plan;
+}
+
+// By how much the cast-on grows with the count of a box.
+int RowsDrawer::stitchesForEach(Variable count, const CastOn& castOn) const {
+    if (!isNamedCount(count)) return castOn.multiple;
+    const auto index = countIndex(count);
+    const auto& written = out_.pattern.castOn;
+    return written && index < written->forEach.size() ? written->forEach[index] : 0;
+}
+
+// The rows of a size that says how often it works the named counts.
+Result<ChartPlan> RowsDrawer::withNamedBoxes() {
+    WrittenPattern free = out_.pattern;
+    free.castOn.reset();
+    const WrittenProof proof = proveWritten(free, size_);
+    Result<std::optional<CutRows>> cut = cutRows(free, proof, size_);
+    if (!cut) return cut.error();
+    if (!*cut) return refused(kOtherWays);
+    ChartPlan plan = planned(std::move(**cut), proof);
+    plan.castOn.reset();
+    if (out_.pattern.castOn) plan.castOn = out_.pattern.castOn->of(size_);
+    for (const Variable count : plan.cut.counts) {
+        if (!isNamedCount(count)) return refused(kOtherWays);
+        plan.times.push_back(times_[countIndex(count)] - plan.cut.shiftOf(count));
+    }
     return plan;
 }
 
@@ -147,12 +187,12 @@ std::optional<ChartPlan> RowsDrawer::withFoundBox(const WrittenProof& fixed) {
         const WrittenProof proof = proveWritten(free, size_);
         if (!proof.knittable) continue;
         Result<std::optional<CutRows>> cut = cutRows(free, proof, size_);
-        if (!cut || !*cut || !(*cut)->box) continue;
-        const std::int64_t times = count / multiple - (*cut)->shift;
+        if (!cut || !*cut || (*cut)->counts.empty()) continue;
+        const std::int64_t times = count / multiple - (*cut)->shiftOf(kBoxCount);
         if (times < leastTimes_) continue;
         ChartPlan plan = planned(std::move(**cut), proof);
         plan.castOn = CastOn{0, static_cast<int>(count), {}};
-        plan.times = times;
+        plan.times = {times};
         return plan;
     }
     return {};

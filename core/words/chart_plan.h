@@ -9,22 +9,25 @@
 
 namespace lacewright {
 
-// The rows of one size cut at their box, ready to be drawn.
+// The rows of one size cut at their boxes, ready to be drawn.
 struct ChartPlan {
     CutRows cut;
     bool knittable = true;
     std::optional<CastOn> castOn;
-    std::optional<std::int64_t> times;  // of the box, where the count is fixed
+    std::vector<std::string> names;   // of the boxes, from the right
+    std::vector<std::int64_t> times;  // of each box where the count is fixed; empty elsewhere
 
-    std::size_t edgeLength() const;  // stitches outside the box, all rows together
+    std::size_t edgeLength() const;  // stitches outside the boxes, all rows together
 };
 
 // Draws one size of a text.
 class RowsDrawer {
  public:
-    // `leastTimes`: a fixed cast-on has a box where that is worked so often at least.
+    // `leastTimes`: a fixed cast-on has a box where that is worked so often at least. `times`: how
+    // often the size works the pattern's named counts, where it says so.
     // Requires: size < pattern.sizeCount().
-    RowsDrawer(const WrittenPattern& pattern, std::size_t size, std::int64_t leastTimes);
+    RowsDrawer(const WrittenPattern& pattern, std::size_t size, std::int64_t leastTimes,
+               std::vector<int> times = {});
 
     // Refuses a text without rows, and rows that cannot be counted or shown as one chart.
     Result<ChartPlan> plan();
@@ -40,15 +43,18 @@ class RowsDrawer {
         std::vector<std::string> remarks;
     };
     static WrittenOut writtenOut(const WrittenPattern& pattern, std::size_t size);
-    static ChartPlan planned(CutRows cut, const WrittenProof& proof);
+    ChartPlan planned(CutRows cut, const WrittenProof& proof) const;
     void setRowRepeat(Chart& chart) const;
     std::vector<std::int64_t> multiples(std::int64_t count, const WrittenProof& proof) const;
+    int stitchesForEach(Variable count, const CastOn& castOn) const;
+    Result<ChartPlan> withNamedBoxes();
     std::optional<ChartPlan> withFoundBox(const WrittenProof& fixed);
     Result<ChartPlan> inFull(const WrittenProof& proof);
 
     WrittenOut out_;
     std::size_t size_;
     std::int64_t leastTimes_;
+    std::vector<int> times_;
 };
 
 // A text as a chart may hold it: bytes that are no UTF-8 become question marks.

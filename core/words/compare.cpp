@@ -5,8 +5,8 @@
 
 #include "core/base/text.h"
 #include "core/words/between_rows.h"
-#include "core/words/prove.h"
-#include "core/words/row_phrases.h"
+#include "core/words/held_row.h"
+#include "core/words/named_repeats.h"
 #include "core/words/worked_order.h"
 
 namespace lacewright {
@@ -15,23 +15,6 @@ namespace {
 Error refusal(std::string sentence) {
     return {ErrorCode::Refused, std::move(sentence), {}};
 }
-
-// The wording of a key on that side.
-std::string worded(const std::string& key, Side side) {
-    const auto index = builtInStitches()->find(key);
-    if (!index) return key;
-    const Stitch& stitch = (*builtInStitches())[*index];
-    const SideWording& wording = side == Side::Right ? stitch.rightSide : stitch.wrongSide;
-    return wording.abbreviation.empty() ? key : wording.abbreviation;
-}
-
-// One row of one size: what the chart works and how far the text agrees.
-struct Held {
-    RowContrast contrast = RowContrast::Stitches;
-    bool same = true;
-    std::vector<ChartedStitch> charted;
-    std::vector<UnrolledStitch> written;
-};
 
 class Comparer {
  public:
@@ -54,6 +37,9 @@ class Comparer {
     };
 
     std::optional<Error> chooseSizes(const std::string& name) {
+        if (chart_.sizes.empty()) {
+            if (auto problem = tooManyOpenRepeats(chart_)) return problem;
+        }
         const auto& listed = given_.sizes;
         if (chart_.sizes.empty() && listed.size() > 1) {
             const auto found = std::find(listed.begin(), listed.end(), name);
@@ -101,16 +87,18 @@ class Comparer {
             const int number = chart_.rowNumber(row);
             charted[number] = true;
             compareRow(
-                number, chart_.sideOf(row),
-                [&](int open) { return chartedStitches(chart_, row, size_, open, words_); },
-                [&](int open) { return looksBelow(row, open); });
+                number, chart_.sideOf(row), row,
+                [&](const OpenTimes& open) {
+                    return chartedStitches(chart_, row, size_, open, words_);
+                },
+                [&](const OpenTimes& open) { return looksBelow(row, open); });
             if (!between) continue;
             charted[number + 1] = true;
             compareBetween(row);
         }
         for (const WrittenRow& row : pattern_.rows) {
             if (!charted.contains(row.number))
-                note(row.number, row.side, 0, {RowContrast::NotInChart, false, {}, {}});
+                note(row.number, row.side, {}, {RowContrast::NotInChart, false, {}, {}});
         }
     }
 
@@ -134,7 +122,7 @@ class Comparer {
     }
 
     // On the needle before a charted row.
-    std::vector<LoopLook> looksBelow(int row, int open) const {
+    std::vector<LoopLook> looksBelow(int row, const OpenTimes& open) const {
         if (row == 0) return {};
         std::vector<LoopLook> below = looksOf(chart_, row - 1, size_, open);
         return chart_.uncharted == Uncharted::None ? below : looksAbove(chart_, std::move(below));
@@ -143,9 +131,11 @@ class Comparer {
     // The row after a charted one that its rule speaks of.
     void compareBetween(int row) {
         compareRow(
-            chart_.rowNumber(row) + 1, sideBetween(chart_, row),
-            [&](int open) { return std::optional(chartedBetween(chart_, row, size_, open)); },
-            [&](int open) { return looksOf(chart_, row, size_, open); });
+            chart_.rowNumber(row) + 1, sideBetween(chart_, row), row,
+            [&](const OpenTimes& open) {
+                return std::optional(chartedBetween(chart_, row, size_, open));
+            },
+            [&](const OpenTimes& open) { return looksOf(chart_, row, size_, open); });
     }
 
     // How often the repeats can be worked: where the chart has one cast-on and one repeat, once.
@@ -164,89 +154,54 @@ class Comparer {
         return static_cast<int>(rest / each);
     }
 
+    std::vector<OpenTimes> timesToTry(int rowIndex) const {
+        if (size_ != nullptr) return {OpenTimes()};
+        if (const auto only = onlyTimes()) return {OpenTimes{{}, *only}};
+        return triedTimes(chart_, rowIndex);
+    }
+
+    // The charted row or the one above it, whichever `works` gives.
     template <typename Works, typename Below>
-    void compareRow(int number, Side side, const Works& works, const Below& below) {
+    void compareRow(int number, Side side, int rowIndex, const Works& works, const Below& below) {
         const WrittenRow* row = pattern_.findRow(number);
-        const auto only = onlyTimes();
-        const int first = only.value_or(1);
-        const int last = size_ != nullptr ? 1 : only.value_or(kTriedRepeats);
-        for (int open = first; open <= last; ++open) {
-            auto charted = works(open);
-            Held held;
-            if (charted) held.charted = std::move(*charted);
+        for (const OpenTimes& open : timesToTry(rowIndex)) {
+            auto charted = works(open).value_or(std::vector<ChartedStitch>());
+            HeldRow held{RowContrast::Stitches, false, {}, {}};
             if (row == nullptr) {
-                held = {RowContrast::NotInText, false, {}, {}};
+                held.contrast = RowContrast::NotInText;
             } else if (row->side != side) {
-                held = {RowContrast::Side, false, {}, {}};
+                held.contrast = RowContrast::Side;
             } else {
-                hold(*row, below(open), held);
+                held = heldAgainst({pattern_, proof_, written_}, *row, std::move(charted),
+                                   below(open), namedTimes(chart_, pattern_, open));
             }
             if (held.same) continue;
-            note(number, side, size_ != nullptr ? 0 : open, std::move(held));
+            note(number, side, size_ != nullptr ? "" : timesWorked(rowIndex, open), held);
             return;
         }
     }
 
-    // In the reading the proof took, or in any other that is the same.
-    void hold(const WrittenRow& row, const std::vector<LoopLook>& below, Held& held) const {
-        std::int64_t loops = 0;
-        for (const ChartedStitch& stitch : held.charted) loops += stitch.takes;
-        const auto index = static_cast<std::size_t>(&row - pattern_.rows.data());
-        const WrittenRowProof& proof = proof_.rows[index];
-        std::vector<CountedRow> readings = countedReadings(row, written_, 1);
-        readings.insert(readings.begin(), proof.counted);
-        std::optional<std::vector<UnrolledStitch>> shown;
-        for (std::size_t i = 0; i < readings.size(); ++i) {
-            auto written = unrolledOver(pattern_, row, written_, readings[i], loops);
-            if (!written) continue;
-            settlePresented(*written, row.side, below);
-            if (sameWork(held.charted, *written)) return;
-            if (!shown) shown = std::move(written);
-        }
-        held.same = false;
-        if (!shown) {
-            held.contrast = RowContrast::NotCountable;
-            shown = nearest(row, readings.front(), loops);
-            if (shown) settlePresented(*shown, row.side, below);
-        }
-        if (shown) held.written = std::move(*shown);
+    // "once", "A twice and B once"
+    std::string timesWorked(int rowIndex, const OpenTimes& open) const {
+        const auto often = [](int times) { return timesText({times}, Numerals::Digits); };
+        const std::vector<int> repeats = openRepeats(chart_, rowIndex);
+        if (repeats.size() < 2) return often(open.of(repeats.empty() ? 0 : repeats.front()));
+        const std::vector<std::string> names = repeatNames(chart_);
+        std::vector<std::string> all;
+        for (const int repeat : repeats)
+            all.push_back(names[static_cast<std::size_t>(repeat)] + " " + often(open.of(repeat)));
+        return listing(all);
     }
 
-    std::optional<std::vector<UnrolledStitch>> nearest(const WrittenRow& row,
-                                                       const CountedRow& counted,
-                                                       std::int64_t loops) const {
-        std::int64_t each = 0;
-        for (const OwnCount& own : counted.own) each += own.takes;
-        const std::int64_t rest = loops - counted.forms.takes.constant();
-        OpenCounts counts;
-        for (const OwnCount& own : counted.own)
-            counts[own.variable] = each > 0 ? std::max<std::int64_t>(0, rest / each) : 0;
-        return unrolledRow(pattern_, row, written_, counted, counts);
-    }
-
-    void note(int number, Side side, int times, Held held) {
+    void note(int number, Side side, std::string repeatsWorked, const HeldRow& held) {
         const auto [found, fresh] = differences_.try_emplace(number);
         RowDifference& difference = found->second;
         if (size_ != nullptr) difference.sizes.push_back(size_->name);
         if (!fresh) return;
         difference.number = number;
         difference.contrast = held.contrast;
-        difference.times = times;
-        for (const AlignedStep& step : aligned(held.charted, held.written)) {
-            ContrastedStitch stitch;
-            stitch.kind = step.kind;
-            if (step.charted < held.charted.size())
-                stitch.column = held.charted[step.charted].column;
-            if (step.written < held.written.size())
-                stitch.place = held.written[step.written].place;
-            else if (!held.written.empty())
-                stitch.place = held.written.back().place;
-            if (step.kind != AlignedStep::Kind::OnlyInText)
-                stitch.charted = worded(held.charted[step.charted].key, side);
-            if (step.kind != AlignedStep::Kind::OnlyInChart)
-                stitch.written = worded(held.written[step.written].key, side);
-            difference.stitches.push_back(std::move(stitch));
-        }
+        difference.repeatsWorked = std::move(repeatsWorked);
+        difference.stitches = contrasted(held, side);
     }
 
     const Chart& chart_;

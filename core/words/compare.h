@@ -31,7 +31,7 @@ struct RowDifference {
     int number = 1;
     RowContrast contrast = RowContrast::Stitches;
     std::vector<std::string> sizes;  // where it differs; the stitches are those of the first
-    int times = 0;  // without sizes: how often the repeats are worked in the example
+    std::string repeatsWorked;       // without sizes: how often in the example, "3 times"
     std::vector<ContrastedStitch> stitches;  // the whole row, aligned, in working order
 
     // Where they part; the end when they do not.

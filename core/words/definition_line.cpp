@@ -37,7 +37,8 @@ std::optional<Defined> defined(std::vector<Token> tokens, const Vocabulary& voca
     std::vector<ReadMessage> messages;
     std::size_t sizes = 1;
     WrittenRow row;
-    row.elements = RowParser(std::move(tokens), {vocabulary, {messages, sizes}}).parse().elements;
+    row.elements =
+        RowParser(std::move(tokens), {vocabulary, {messages, sizes}, {}}).parse().elements;
     if (!messages.empty() || row.elements.empty()) return {};
     const std::vector<CountedRow> readings = countedReadings(row, 0, 0);
     if (readings.empty()) return {};

@@ -31,9 +31,8 @@ std::string sentence(const ContrastedStitch& stitch) {
 std::string heading(const RowDifference& difference, const std::string& row) {
     std::string text = row + " " + std::to_string(difference.number);
     if (!difference.sizes.empty()) text += " (" + listing(difference.sizes) + ")";
-    if (difference.times == 1) text += " (repeats worked once)";
-    if (difference.times > 1)
-        text += " (repeats worked " + std::to_string(difference.times) + " times)";
+    if (!difference.repeatsWorked.empty())
+        text += " (repeats worked " + difference.repeatsWorked + ")";
     return text;
 }
 

@@ -2,6 +2,7 @@
 
 #include <cstddef>
 #include <span>
+#include <string>
 #include <vector>
 
 // How a run of stitches is put in the fewest words a knitter reads easily: counts ("k3") and
@@ -20,6 +21,7 @@ struct Phrase {
     // several sizes those of the first.
     std::size_t first = 0;
     std::size_t length = 0;
+    std::string count = {};  // a bracket worked as often as the count of this name; else empty
 
     bool isBracket() const { return word < 0; }
     bool operator==(const Phrase&) const = default;

@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include "core/words/row_phrases.h"
-
 namespace lacewright {
 
 namespace {
@@ -21,7 +19,8 @@ LoopLook lookOf(const Stitch& stitch) {
     return purl ? LoopLook::Purl : LoopLook::Knit;
 }
 
-std::vector<LoopLook> looksOf(const Chart& chart, int rowIndex, const Size* size, int open) {
+std::vector<LoopLook> looksOf(const Chart& chart, int rowIndex, const Size* size,
+                              const OpenTimes& open) {
     std::vector<LoopLook> looks;
     for (const WorkedStretch& stretch : workedStretches(chart, rowIndex, size)) {
         std::vector<LoopLook> once;
@@ -29,7 +28,7 @@ std::vector<LoopLook> looksOf(const Chart& chart, int rowIndex, const Size* size
             const Stitch& stitch = (*chart.stitches)[index];
             once.insert(once.end(), static_cast<std::size_t>(stitch.makes), lookOf(stitch));
         }
-        const int times = stretch.open ? open : stretch.times;
+        const int times = stretch.open ? open.of(stretch.repeat) : stretch.times;
         for (int i = 0; i < times && looks.size() + once.size() <= kMostUnrolled; ++i)
             looks.insert(looks.end(), once.begin(), once.end());
     }

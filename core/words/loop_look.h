@@ -15,9 +15,10 @@ enum class LoopLook { Knit, Purl };
 // Of the loops that a stitch makes.
 LoopLook lookOf(const Stitch& stitch);
 
-// Of every loop that a charted row leaves, from the right edge of the fabric. Without a size every
-// repeat is worked `open` times.
-std::vector<LoopLook> looksOf(const Chart& chart, int rowIndex, const Size* size, int open);
+// Of every loop that a charted row leaves, from the right edge of the fabric. `open`: how often the
+// repeats are worked without a size.
+std::vector<LoopLook> looksOf(const Chart& chart, int rowIndex, const Size* size,
+                              const OpenTimes& open);
 
 // Of every loop after the row that the chart's rule for uncharted rows puts above one that leaves
 // `below`. Requires: the rule is not None.

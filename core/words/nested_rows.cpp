@@ -50,36 +50,52 @@ std::vector<std::int64_t> sums(const Stitches& stitches, int RowStitch::*loops) 
     return sums;
 }
 
-Stitches joined(const Stitches& a, const Stitches& b) {
-    Stitches all = a;
-    all.insert(all.end(), b.begin(), b.end());
-    return all;
+// From the first box to the last, without what stands behind it.
+Stitches betweenEdges(const BoxRow& row) {
+    Stitches stitches;
+    for (const RowBox& box : row.boxes) {
+        stitches.insert(stitches.end(), box.stitches.begin(), box.stitches.end());
+        if (&box != &row.boxes.back())
+            stitches.insert(stitches.end(), box.after.begin(), box.after.end());
+    }
+    return stitches;
+}
+
+bool sameBoxes(const BoxRow& a, const BoxRow& b) {
+    const auto sameStitches = [](const Stitches& x, const Stitches& y) {
+        return std::equal(x.begin(), x.end(), y.begin(), y.end(), sameStitch);
+    };
+    return a.boxes.size() == b.boxes.size() && sameStitches(betweenEdges(a), betweenEdges(b)) &&
+           std::equal(a.boxes.begin(), a.boxes.end(), b.boxes.begin(),
+                      [&](const RowBox& x, const RowBox& y) {
+                          return x.stitches.size() == y.stitches.size();
+                      });
 }
 
 // Where the narrow row may stand in the wide one.
 std::vector<NestedRow> placesIn(const BoxRow& wide, const BoxRow& narrow) {
     std::vector<NestedRow> places;
-    if (wide.box.empty() != narrow.box.empty()) return places;
-    if (!wide.box.empty()) {
-        if (wide.before.size() < narrow.before.size() || wide.after.size() < narrow.after.size() ||
-            !std::equal(wide.box.begin(), wide.box.end(), narrow.box.begin(), narrow.box.end(),
-                        sameStitch)) {
+    if (wide.hasBox() != narrow.hasBox()) return places;
+    if (wide.hasBox()) {
+        const Stitches& wideAfter = wide.boxes.back().after;
+        if (!sameBoxes(wide, narrow)) return places;
+        const Stitches& after = narrow.boxes.back().after;
+        if (wide.before.size() < narrow.before.size() || wideAfter.size() < after.size())
             return places;
-        }
         const std::size_t skipped = wide.before.size() - narrow.before.size();
-        const std::size_t most = mostOwn(narrow.before.size() + narrow.after.size());
+        const std::size_t most = mostOwn(narrow.before.size() + after.size());
         auto own = ownCells(narrow.before, wide.before, skipped, most);
-        auto after = ownCells(narrow.after, wide.after, 0, most);
-        if (!own || !after) return places;
+        const auto ownAfter = ownCells(after, wideAfter, 0, most);
+        if (!own || !ownAfter) return places;
         for (OwnCell& cell : *own) cell.nearStart = true;
-        for (OwnCell& cell : *after) {
-            own->push_back({wide.before.size() + wide.box.size() + cell.stitch, false, cell.id});
-        }
-        places.push_back({skipped, wide.after.size() - narrow.after.size(), std::move(*own)});
+        const std::size_t behind = wide.all().size() - wideAfter.size();
+        for (const OwnCell& cell : *ownAfter)
+            own->push_back({behind + cell.stitch, false, cell.id});
+        places.push_back({skipped, wideAfter.size() - after.size(), std::move(*own)});
         return places;
     }
-    const Stitches all = joined(wide.before, wide.after);
-    const Stitches part = joined(narrow.before, narrow.after);
+    const Stitches all = wide.edges();
+    const Stitches part = narrow.edges();
     for (std::size_t at = 0; at + part.size() <= all.size(); ++at) {
         if (auto own = ownCells(part, all, at, mostOwn(part.size())))
             places.push_back({at, all.size() - part.size() - at, std::move(*own)});
@@ -113,7 +129,7 @@ NestedRows nestedRows(const std::vector<BoxRow>& wide, const std::vector<BoxRow>
     for (std::size_t r = 0; r < wide.size(); ++r) {
         std::vector<Reached> now;
         std::map<std::int64_t, std::size_t> here;
-        const Stitches all = joined(wide[r].before, wide[r].after);
+        const Stitches all = wide[r].edges();
         const auto takes = sums(all, &RowStitch::takes);
         const auto makes = sums(all, &RowStitch::makes);
         for (NestedRow& place : placesIn(wide[r], narrow[r])) {

@@ -8,11 +8,15 @@ namespace lacewright {
 
 namespace {
 
+using SizeTimes = std::vector<int>;  // how often, by size
+
+bool differs(const SizeTimes& times) {
+    return std::any_of(times.begin(), times.end(), [&](int n) { return n != times.front(); });
+}
+
 bool differsBySize(const Element& element) {
     const auto* group = std::get_if<Group>(&element.what);
-    if (group == nullptr) return false;
-    const std::vector<int>& times = group->times.bySize;
-    return std::any_of(times.begin(), times.end(), [&](int n) { return n != times.front(); });
+    return group != nullptr && differs(group->times.bySize);
 }
 
 // Gives every open stretch of the row the number of times that the proof found; false when it found
@@ -33,6 +37,65 @@ bool closeStretches(Elements& elements, const WrittenRowProof& proof) {
     return own == proof.counted.own.size();
 }
 
+bool isRepeat(const Element& element) {
+    const auto* stretch = std::get_if<Stretch>(&element.what);
+    return stretch == nullptr || stretch->starred;
+}
+
+// One row of several sizes.
+struct CountedRepeats {
+    // Repeats that sizes work another number of times, from the right edge, and how often each.
+    std::vector<std::size_t> elements;
+    std::vector<SizeTimes> times;
+    std::vector<Elements> closed;  // the row as each size works it, without open stretches
+};
+
+std::optional<CountedRepeats> countedRepeats(const WrittenRow& row,
+                                             const std::vector<const WrittenRowProof*>& bySize) {
+    CountedRepeats repeats;
+    for (const WrittenRowProof* proof : bySize) {
+        Elements& closed = repeats.closed.emplace_back(row.elements);
+        if (proof->verdict != RowVerdict::Fits || !closeStretches(closed, *proof)) return {};
+    }
+    for (std::size_t i = 0; i < row.elements.size(); ++i) {
+        SizeTimes times;
+        for (std::size_t size = 0; size < repeats.closed.size(); ++size) {
+            const auto* group = std::get_if<Group>(&repeats.closed[size][i].what);
+            if (group != nullptr) times.push_back(group->times.of(size));
+        }
+        if (times.empty() || !differs(times) || !isRepeat(row.elements[i])) continue;
+        repeats.elements.push_back(i);
+        repeats.times.push_back(std::move(times));
+    }
+    if (row.side == Side::Wrong) {
+        std::reverse(repeats.elements.begin(), repeats.elements.end());
+        std::reverse(repeats.times.begin(), repeats.times.end());
+    }
+    return repeats;
+}
+
+Stretch openStretch(const Element& element) {
+    if (const auto* stretch = std::get_if<Stretch>(&element.what)) return *stretch;
+    Stretch open;
+    open.body = std::get<Group>(element.what).body;
+    open.starred = true;
+    return open;
+}
+
+// The row as the size works it, but with its repeats open: several by name, a single one to the
+// end.
+void nameRepeats(WrittenRow& row, const CountedRepeats& repeats, std::size_t size) {
+    const bool several = repeats.elements.size() > 1;
+    Elements elements = several ? repeats.closed[size] : row.elements;
+    for (std::size_t i = 0; i < repeats.elements.size(); ++i) {
+        Element& element = elements[repeats.elements[i]];
+        Stretch stretch = openStretch(element);
+        if (several) stretch.named = i;
+        element.what = std::move(stretch);
+    }
+    row.elements = std::move(elements);
+}
+
 }  // namespace
 
 WrittenPattern withOpenRepeats(const WrittenPattern& pattern, std::size_t size) {
@@ -46,13 +109,41 @@ WrittenPattern withOpenRepeats(const WrittenPattern& pattern, std::size_t size) 
         const auto at = repeat - elements.begin();
         if (!closeStretches(elements, proof.rows[r])) continue;
         Element& element = elements[static_cast<std::size_t>(at)];
-        Stretch stretch;
-        stretch.body = std::get<Group>(element.what).body;
-        stretch.starred = true;
-        element.what = std::move(stretch);
+        element.what = openStretch(element);
         open.rows[r].elements = std::move(elements);
     }
     return open;
+}
+
+std::optional<NamedRepeats> withNamedRepeats(const WrittenPattern& pattern) {
+    std::vector<WrittenProof> proofs;
+    for (std::size_t size = 0; size < pattern.sizeCount(); ++size)
+        proofs.push_back(proveWritten(pattern, size));
+    std::vector<CountedRepeats> rows;
+    std::vector<SizeTimes> counts;
+    for (std::size_t r = 0; r < pattern.rows.size(); ++r) {
+        std::vector<const WrittenRowProof*> bySize;
+        for (const WrittenProof& proof : proofs) bySize.push_back(&proof.rows[r]);
+        auto repeats = countedRepeats(pattern.rows[r], bySize);
+        if (!repeats) return {};
+        if (repeats->times.size() > counts.size()) counts = repeats->times;
+        rows.push_back(std::move(*repeats));
+    }
+    if (counts.size() < 2) return {};
+    for (const CountedRepeats& row : rows) {
+        if (row.times.size() > 1 && row.times != counts) return {};
+    }
+    NamedRepeats named;
+    for (std::size_t size = 0; size < pattern.sizeCount(); ++size) {
+        WrittenPattern& own = named.patterns.emplace_back(pattern);
+        SizeTimes& times = named.times.emplace_back();
+        for (std::size_t i = 0; i < counts.size(); ++i) {
+            own.counts.emplace_back(1, static_cast<char>('A' + i % 26));
+            times.push_back(counts[i][size]);
+        }
+        for (std::size_t r = 0; r < rows.size(); ++r) nameRepeats(own.rows[r], rows[r], size);
+    }
+    return named;
 }
 
 }  // namespace lacewright

@@ -6,6 +6,7 @@
 #include "core/base/text.h"
 #include "core/words/edit_distance.h"
 #include "core/words/figure.h"
+#include "core/words/row_forms.h"
 
 namespace lacewright {
 
@@ -21,7 +22,7 @@ class HeadingParser {
         const std::size_t start = at_.position();
         for (const auto form :
              {&HeadingParser::castOn, &HeadingParser::worked, &HeadingParser::repeatFrom,
-              &HeadingParser::ownStitch, &HeadingParser::named}) {
+              &HeadingParser::ownStitch, &HeadingParser::namedCounts, &HeadingParser::named}) {
             at_.moveTo(start);
             if ((this->*form)()) return true;
         }
@@ -83,7 +84,62 @@ class HeadingParser {
         return true;
     }
 
+    // "8 for each A plus 12 for each B plus 5"
+    bool forEach(WrittenCastOn& castOn) {
+        if (!at_.is(TokenKind::Number) || !at_.isWord({"for"}, 1) || !at_.isWord({"each"}, 2) ||
+            !isCountName(at_.peek(3)))
+            return false;
+        castOn.plus = Figure(0);
+        do {
+            const int each = at_.peek().value;
+            at_.advance();
+            if (at_.isWord({"for"}) && at_.isWord({"each"}, 1) && isCountName(at_.peek(2))) {
+                at_.advance(2);
+                const std::size_t count = countNamed(at_.peek());
+                at_.advance();
+                castOn.forEach.resize(std::max(castOn.forEach.size(), count + 1));
+                castOn.forEach[count] += each;
+            } else {
+                castOn.plus = Figure(castOn.plus.of(0) + each);
+            }
+            at_.acceptStitchNoun();
+        } while ((at_.accept(TokenKind::Plus) || at_.acceptWord({"plus", "and"})) &&
+                 at_.is(TokenKind::Number));
+        return true;
+    }
+
+    // One or two letters.
+    static bool isCountName(const Token& token) {
+        return token.kind == TokenKind::Word && token.text.size() <= 2;
+    }
+
+    // The index of the count with this name, a new one if need be.
+    std::size_t countNamed(const Token& name) {
+        auto& counts = target_.pattern.counts;
+        const auto same = [&](const std::string& known) { return lowerAscii(known) == name.text; };
+        const auto found = std::find_if(counts.begin(), counts.end(), same);
+        if (found != counts.end()) return static_cast<std::size_t>(found - counts.begin());
+        if (counts.size() == kMostNamedCounts) return counts.size() - 1;
+        counts.emplace_back(target_.text.substr(name.place.offset, name.place.length));
+        return counts.size() - 1;
+    }
+
+    // "Repeats: A, B (each any number of times)"
+    bool namedCounts() {
+        if (!at_.acceptWord({"repeats"}) || !at_.accept(TokenKind::Colon) ||
+            !isCountName(at_.peek()))
+            return false;
+        while (isCountName(at_.peek())) {
+            countNamed(at_.peek());
+            at_.advance();
+            at_.accept(TokenKind::Comma);
+            at_.skipWords({"and"});
+        }
+        return true;
+    }
+
     bool counts(WrittenCastOn& castOn) {
+        if (forEach(castOn)) return true;
         const bool by = at_.previous().text == "by";
         const bool multiple =
             at_.acceptWord({"multiple", "multiples", "mult"}) || by || at_.acceptWord({"by"});

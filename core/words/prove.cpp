@@ -82,7 +82,8 @@ class Prover {
         proof_ = {};
         proof_.castOn = castOn;
         proof_.rows.resize(pattern_.rows.size());
-        needle_ = castOn ? Needle(*castOn, kCastOnCount) : Needle();
+        proof_.countNames = pattern_.counts;
+        needle_ = firstNeedle(castOn);
         if (pattern_.castOn && castOn && castOn->multiple == 0 && goesToLandmark(pattern_))
             landmarks_.emplace(pattern_, size_);
         std::size_t again = 0;
@@ -101,6 +102,17 @@ class Prover {
     }
 
  private:
+    Needle firstNeedle(const std::optional<CastOn>& castOn) const {
+        if (!castOn) return {};
+        if (!pattern_.castOn || pattern_.castOn->forEach.empty()) return {*castOn, kCastOnCount};
+        AffineForm loops(castOn->plus);
+        for (std::size_t i = 0; i < pattern_.castOn->forEach.size(); ++i)
+            loops.add(namedCount(i), pattern_.castOn->forEach[i]);
+        Needle needle;
+        needle.hold(loops);
+        return needle;
+    }
+
     void workRows(const RowsAgain& again) {
         for (std::size_t i = 0; i < pattern_.rows.size(); ++i) {
             const int number = pattern_.rows[i].number;
@@ -293,6 +305,7 @@ std::optional<CastOn> demandedCastOn(const WrittenProof& proof) {
 
 std::string WrittenProof::nameOf(Variable variable) const {
     if (variable == kCastOnCount) return "n";
+    if (isNamedCount(variable)) return countNames[countIndex(variable)];
     for (const WrittenRowProof& row : rows) {
         const auto& own = row.counted.own;
         for (std::size_t i = 0; i < own.size(); ++i) {

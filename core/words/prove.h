@@ -51,13 +51,14 @@ struct WrittenProof {
     // The same against the row that the pattern is repeated from, if there is one; a fault above
     // that row makes it false.
     std::optional<bool> closesFrom;
-    AffineForm growth;                  // of one repeat of all the rows, where it is knittable
-    std::vector<std::size_t> faulty;    // indices into rows, in working order
-    std::vector<WrittenRowProof> rows;  // in the order of WrittenPattern::rows
-    std::vector<RowsAgainProof> again;  // in the order of WrittenPattern::again
-    std::optional<CastOn> castOn;       // as given, or as the first starred row demands it
+    AffineForm growth;                    // of one repeat of all the rows, where it is knittable
+    std::vector<std::size_t> faulty;      // indices into rows, in working order
+    std::vector<WrittenRowProof> rows;    // in the order of WrittenPattern::rows
+    std::vector<RowsAgainProof> again;    // in the order of WrittenPattern::again
+    std::optional<CastOn> castOn;         // as given, or as the first starred row demands it
+    std::vector<std::string> countNames;  // WrittenPattern::counts
 
-    // "n" for the free count of the cast-on, "m", "m1".. for a row's own.
+    // "n" for the free count of the cast-on, "m", "m1".. for a row's own; the pattern's own names.
     std::string nameOf(Variable variable) const;
     const WrittenRowProof* firstFault() const {
         return faulty.empty() ? nullptr : &rows[faulty.front()];

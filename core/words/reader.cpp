@@ -147,6 +147,11 @@ class Reader {
         if (heading && heading->round) read_.pattern.worked = Worked::InTheRound;
     }
 
+    ParsedRow parsed(Line line, const Vocabulary& vocabulary) {
+        const FigureContext figures{read_.messages, sizes_, true};
+        return RowParser(std::move(line), {vocabulary, figures, read_.pattern.counts}).parse();
+    }
+
     void readRows() {
         Vocabulary vocabulary(wording_);
         for (const OwnStitch& own : read_.pattern.ownStitches)
@@ -180,8 +185,7 @@ class Reader {
                     continue;
                 }
                 spellOutEachEnd(body);
-                RowParser parser(std::move(body), {vocabulary, {read_.messages, sizes_, true}});
-                table_.add(*rowHeading, parser.parse(), place);
+                table_.add(*rowHeading, parsed(std::move(body), vocabulary), place);
             } else if (const auto again = parseRowsAgain(at, {read_.messages, sizes_});
                        !again.empty()) {
                 for (const RowsAgainWords& words : again) table_.repeat(words);
@@ -190,9 +194,7 @@ class Reader {
                 heading.next = true;
                 heading.nextRows = rows;
                 heading.label = "Next row";
-                RowParser parser(std::move(lines_[i]),
-                                 {vocabulary, {read_.messages, sizes_, true}});
-                table_.add(heading, parser.parse(), place);
+                table_.add(heading, parsed(std::move(lines_[i]), vocabulary), place);
             } else if (isProse(i) || (table_.empty() && isProseLine(at, vocabulary)) ||
                        (nearestHeading(at).empty() && !holdsStitches(at, vocabulary))) {
                 passOver(lines_[i]);

@@ -141,12 +141,12 @@ class Counter {
         const RowForms last = fixed(stretch.lastTime, place);
         const std::int64_t takes = stretch.breaksAnywhere ? 1 : once.takes.constant();
         const std::int64_t makes = stretch.breaksAnywhere ? 1 : once.makes.constant();
-        if (takes <= 0)
+        if (takes <= 0 && !stretch.named)
             refuse(place, "this repeat uses up no stitches, so nothing says when it ends");
         if (row_.own.size() >= kMostStretches) refuse(place, "this row has too many open repeats");
         if (!row_.uncountable.empty()) return {};
         if (stretch.leaves) demand(rest, stretch.leaves->of(size_), place);
-        const Variable variable = next_++;
+        const Variable variable = stretch.named ? namedCount(*stretch.named) : next_++;
         // Of several stretches that end at markers only the sum is known: the last has it all.
         if (stretch.to != Landmark::None && takes == 1 && makes == 1 && !row_.own.empty())
             row_.demands.push_back({AffineForm::of(variable), 0});
@@ -173,7 +173,9 @@ class Counter {
         AffineForm rest;
         RowForms sum = backward(elements, rest);
         if (row_.own.size() != own) {
-            refuse(place, "a stretch that goes on to the end stands inside one that is repeated");
+            refuse(place,
+                   "a stretch that is worked as often as there is room stands inside one "
+                   "that is repeated");
             row_.own.resize(own);
             row_.demands.resize(demands);
             row_.wrongRest = wrongRest;

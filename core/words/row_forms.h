@@ -32,7 +32,20 @@ struct WrongRest {
     std::int64_t follows = 0;
 };
 
-// A count that only this row has: how often a stretch of it is worked.
+inline constexpr int kMostNamedCounts = 100;
+// The variable of the pattern's count `index`, in every row that names it: below -1.
+constexpr Variable namedCount(std::size_t index) {
+    return static_cast<Variable>(index) - kMostNamedCounts - 1;
+}
+constexpr bool isNamedCount(Variable variable) {
+    return variable < -1;
+}
+constexpr std::size_t countIndex(Variable named) {
+    return static_cast<std::size_t>(named - namedCount(0));
+}
+
+// How often an open stretch of the row is worked: a count that only this row has, or one that the
+// pattern names.
 struct OwnCount {
     Variable variable = 0;
     Place place;

@@ -38,6 +38,7 @@ struct ParsedRow {
 struct ReadContext {
     const Vocabulary& vocabulary;
     FigureContext figures;
+    const std::vector<std::string>& counts;  // that the pattern names
 };
 
 class RowParser {
@@ -50,15 +51,16 @@ class RowParser {
  private:
     // How often a stretch is worked.
     struct Tail {
-        std::optional<Figure> times;  // as written
-        bool more = false;            // "3 more times"
-        bool inAll = false;           // "3 times in all"
+        std::optional<Figure> times;       // as written
+        bool more = false;                 // "3 more times"
+        bool inAll = false;                // "3 times in all"
+        std::optional<std::size_t> named;  // "A times": which of the pattern's counts
         bool toEnd = false;
         Landmark to = Landmark::None;
         Figure before{0};
         Figure centre{1};
         std::optional<Figure> leaves;  // "to last 2 sts"
-        bool any() const { return times || toEnd || to != Landmark::None || leaves; }
+        bool any() const { return times || named || toEnd || to != Landmark::None || leaves; }
     };
     struct Ending {
         Elements with;
@@ -88,6 +90,7 @@ class RowParser {
     std::optional<Figure> times(Tail& tail);
     std::optional<Figure> timesApart(Tail& tail);
     std::optional<Figure> plainTimes(Tail& tail);
+    bool namedTimes(Tail& tail);
     bool parseExtent(Tail& tail);
     bool bracketedExtent(Tail& tail);
     bool parseLandmark(Tail& tail);

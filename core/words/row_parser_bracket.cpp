@@ -46,6 +46,7 @@ void RowParser::bracket(Elements& out) {
     at_.moveTo(after);
     Tail tail;
     if (parseExtent(tail)) return out.push_back(stretchOf(std::move(body), tail, place, false));
+    if (namedTimes(tail)) return out.push_back(stretchOf(std::move(body), tail, place, true));
     if (auto count = timesApart(tail)) {
         Elements last = endingOf(body, *count, place);
         out.push_back({place, Group{std::move(body), std::move(*count)}});

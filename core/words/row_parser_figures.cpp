@@ -1,3 +1,6 @@
+#include <algorithm>
+
+#include "core/base/text.h"
 #include "core/words/figure.h"
 #include "core/words/row_parser.h"
 
@@ -94,6 +97,19 @@ std::optional<Figure> RowParser::plainTimes(Tail& tail) {
     }
     at_.moveTo(start);
     return {};
+}
+
+// "A times", "A times in all", where the pattern names A.
+bool RowParser::namedTimes(Tail& tail) {
+    const auto& counts = context_.counts;
+    const auto named = std::find_if(counts.begin(), counts.end(), [this](const std::string& name) {
+        return at_.is(TokenKind::Word) && lowerAscii(name) == at_.peek().text;
+    });
+    if (named == counts.end() || !at_.isWord({"times"}, 1)) return false;
+    at_.advance(2);
+    if (at_.isWord({"in"}) && at_.isWord({"all"}, 1)) at_.advance(2);
+    tail.named = static_cast<std::size_t>(named - counts.begin());
+    return true;
 }
 
 // "to end", "across", "to last 2 sts", "until 2 sts remain", "to marker".
@@ -238,7 +254,7 @@ RowParser::Tail RowParser::parseTail() {
     at_.accept(TokenKind::Colon);
     if (at_.is(TokenKind::Semicolon) && at_.isWord({"to", "until", "across"}, 1)) at_.advance();
     at_.skipWords({"all", "for", "the"});
-    if (parseExtent(tail)) return tail;
+    if (parseExtent(tail) || namedTimes(tail)) return tail;
     if (auto count = times(tail)) {
         tail.times = std::move(*count);
         return tail;

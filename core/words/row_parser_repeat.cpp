@@ -122,7 +122,7 @@ void RowParser::starred(Elements& out) {
         return out.push_back(
             {spanning(place, at_.previous().place), Group{std::move(body), std::move(*count)}});
     }
-    if (parseExtent(tail)) {
+    if (parseExtent(tail) || namedTimes(tail)) {
         return out.push_back(
             stretchOf(std::move(body), tail, spanning(place, at_.previous().place), true));
     }
@@ -305,6 +305,7 @@ Element RowParser::stretchOf(Elements body, const Tail& tail, const Place& place
     stretch.starred = starred;
     stretch.leaves = tail.toEnd ? Figure(0) : tail.leaves;
     if (!tail.toEnd && !tail.leaves) stretch.leaves.reset();
+    stretch.named = tail.named;
     stretch.to = tail.to;
     stretch.before = tail.before;
     stretch.centre = tail.centre;

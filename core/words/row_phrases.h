@@ -46,14 +46,23 @@ struct WorkedStretch {
     bool open = false;  // a box whose times nothing says: no size is given
 };
 
+// How often repeats are worked where no size says it.
+struct OpenTimes {
+    std::vector<int> byRepeat = {};  // index as in Chart::repeats; may be shorter
+    int others = 1;
+
+    int of(int repeat) const {
+        const auto index = static_cast<std::size_t>(repeat);
+        return index < byRepeat.size() ? byRepeat[index] : others;
+    }
+};
+
 // What a size, or without one the whole width, works on a row, in working order. Substitutions are
 // made; stretches of 0 times are left out.
 std::vector<WorkedStretch> workedStretches(const Chart& chart, int rowIndex, const Size* size);
 
 // The row for all these sizes together; an empty list stands for the whole width of the chart.
-// Nothing when the whole width holds several repeats with counts of their own.
-std::optional<RowPhrases> rowPhrases(const Chart& chart, int rowIndex,
-                                     const std::vector<const Size*>& sizes, StitchWords& words,
-                                     Shortening shortening);
+RowPhrases rowPhrases(const Chart& chart, int rowIndex, const std::vector<const Size*>& sizes,
+                      StitchWords& words, Shortening shortening);
 
 }  // namespace lacewright

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "core/words/row_phrases.h"
+#include "core/words/named_repeats.h"
 
 namespace lacewright {
 namespace {
@@ -16,7 +16,7 @@ std::int64_t takesOf(const std::vector<ChartedStitch>& stitches) {
 }  // namespace
 
 std::optional<std::vector<ChartedStitch>> chartedStitches(const Chart& chart, int rowIndex,
-                                                          const Size* size, int open,
+                                                          const Size* size, const OpenTimes& open,
                                                           StitchWords& words) {
     std::vector<ChartedStitch> all;
     const Side side = chart.sideOf(rowIndex);
@@ -31,7 +31,7 @@ std::optional<std::vector<ChartedStitch>> chartedStitches(const Chart& chart, in
                                 stretch.columns[i]});
             }
         }
-        const int times = stretch.open ? open : stretch.times;
+        const int times = stretch.open ? open.of(stretch.repeat) : stretch.times;
         for (int i = 0; i < times; ++i) {
             if (all.size() + once.size() > kMostUnrolled) return {};
             all.insert(all.end(), once.begin(), once.end());
@@ -50,21 +50,22 @@ bool sameWork(const std::vector<ChartedStitch>& charted,
 bool provenSame(const Chart& chart, int rowIndex, const std::vector<const Size*>& sizes,
                 StitchWords& words, const WrittenPattern& pattern, const WrittenRow& row) {
     if (row.side != chart.sideOf(rowIndex)) return false;
-    const auto same = [&](const Size* size, std::size_t index, int open) {
+    const auto same = [&](const Size* size, std::size_t index, const OpenTimes& open) {
         const auto charted = chartedStitches(chart, rowIndex, size, open, words);
         const std::vector<CountedRow> readings = countedReadings(row, index, 1);
         if (!charted || readings.empty()) return false;
-        const auto written = unrolledOver(pattern, row, index, readings.front(), takesOf(*charted));
+        const auto written = unrolledOver(pattern, row, index, readings.front(), takesOf(*charted),
+                                          namedTimes(chart, pattern, open));
         return written && sameWork(*charted, *written);
     };
     for (std::size_t i = 0; i < sizes.size(); ++i) {
-        if (!same(sizes[i], i, 1)) return false;
+        if (!same(sizes[i], i, {})) return false;
     }
     if (!sizes.empty()) return true;
-    for (int open = 1; open <= kTriedRepeats; ++open) {
-        if (!same(nullptr, 0, open)) return false;
-    }
-    return true;
+    const std::vector<OpenTimes> tried = triedTimes(chart, rowIndex);
+    return !tried.empty() && std::all_of(tried.begin(), tried.end(), [&](const OpenTimes& open) {
+        return same(nullptr, 0, open);
+    });
 }
 
 }  // namespace lacewright

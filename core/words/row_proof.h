@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "core/words/stitch_words.h"
+#include "core/words/row_phrases.h"
 #include "core/words/unrolled_row.h"
 
 // Are a charted row and a written one the same stitches?
@@ -14,7 +14,9 @@
 // and stretch take as many stitches, comparing n = 1 and n = 2 proves every n >= 1: let u' = u t
 // (else change places). Equality at n gives v^n w = t v'^n w'. Equality at n + 1 gives v v^n w = t
 // v'^(n+1) w', so v t v'^n w' = t v' v'^n w' and, v t and t v' being equally long, v t = t v'. Then
-// equality at n carries over to n + 1, and back, by taking v off the front. A repeat that stands
+// equality at n carries over to n + 1, and back, by taking v off the front. With several boxes,
+// each beside its own stretch, the same holds for one count while the others stand still, so all
+// combinations of 1 and 2 prove all others. A repeat that stands
 // rotated in the text, "k1, *yo, k2tog; ..", is proven alike. When their widths differ the text's
 // count must follow from the stitches of the row: it is solved for each n; n = 1..kTriedRepeats are
 // compared, enough for equal edges of up to that many repeats.
@@ -22,8 +24,8 @@ namespace lacewright {
 
 inline constexpr int kTriedRepeats = 4;
 
-// What the size works on the row, stitch by stitch, with the column of each. Without a size every
-// repeat is worked `open` times. Nothing when that is more than kMostUnrolled stitches.
+// What the size works on the row, stitch by stitch, with the column of each. `open`: how often the
+// repeats are worked without a size. Nothing when that is more than kMostUnrolled stitches.
 struct ChartedStitch {
     std::string key;  // as in UnrolledStitch
     int takes = 1;
@@ -31,7 +33,7 @@ struct ChartedStitch {
     int column = 1;
 };
 std::optional<std::vector<ChartedStitch>> chartedStitches(const Chart& chart, int rowIndex,
-                                                          const Size* size, int open,
+                                                          const Size* size, const OpenTimes& open,
                                                           StitchWords& words);
 
 // The two are the same work, stitch by stitch.

@@ -62,7 +62,9 @@ class RowTeller {
             const bool square = style_.brackets == Brackets::Square;
             mark(square ? "[" : "(");
             list(phrase.body);
-            mark((square ? "] " : ") ") + timesText(phrase.times, style_.numerals));
+            mark((square ? "] " : ") ") + (phrase.count.empty()
+                                               ? timesText(phrase.times, style_.numerals)
+                                               : phrase.count + " times"));
         }
     }
 

@@ -31,7 +31,7 @@ class Grid {
         noStitch_ = stitches_->find("no-stitch").value();
         knit_ = stitches_->find("k").value();
         purl_ = stitches_->find("p").value();
-        for (const BoxRow& row : rows) hasBox_ = hasBox_ || !row.box.empty();
+        boxes_ = rows.empty() ? 0 : rows.front().boxes.size();
         for (const BoxRow& row : rows) add(row);
     }
 
@@ -55,7 +55,7 @@ class Grid {
         std::vector<RowPtr> drawn;
         for (std::size_t r = 0; r < laid_.size(); ++r) drawn.push_back(draw(r, width));
         chart.rows = RowList(drawn);
-        if (hasBox_) chart.repeats.push_back(box(width));
+        addRepeats(chart);
         return chart;
     }
 
@@ -69,18 +69,19 @@ class Grid {
         laid_.emplace_back();
         ids_.emplace_back();
         presents_.emplace_back();
-        Cut cut;
+        cuts_.emplace_back();
         for (const RowStitch& stitch : row.before) put(stitch);
-        cut.first = ids_.back().size();
-        for (const RowStitch& stitch : row.box) put(stitch);
-        if (row.box.empty() && hasBox_) {  // a box is never without a cell
-            laid_.back().push_back({0, 0, 1, 0});
-            ids_.back().push_back(noStitch_);
-            presents_.back().push_back(false);
+        for (const RowBox& box : row.boxes) {
+            const std::size_t first = ids_.back().size();
+            for (const RowStitch& stitch : box.stitches) put(stitch);
+            if (box.stitches.empty()) {  // a box is never without a cell
+                laid_.back().push_back({0, 0, 1, 0});
+                ids_.back().push_back(noStitch_);
+                presents_.back().push_back(false);
+            }
+            cuts_.back().push_back({first, ids_.back().size()});
+            for (const RowStitch& stitch : box.after) put(stitch);
         }
-        cut.end = ids_.back().size();
-        for (const RowStitch& stitch : row.after) put(stitch);
-        cuts_.push_back(cut);
     }
 
     void put(const RowStitch& stitch) {
@@ -169,18 +170,27 @@ class Grid {
         return best;
     }
 
-    Repeat box(int width) const {
+    void addRepeats(Chart& chart) const {
+        std::vector<int> taken(laid_.size(), 0);  // columns up to the box before, by row
+        for (std::size_t i = 0; i < boxes_; ++i) {
+            Repeat repeat = box(i, chart.width, taken);
+            repeat.name = std::string(1, static_cast<char>('A' + i % 26));
+            chart.repeats.push_back(std::move(repeat));
+        }
+    }
+
+    Repeat box(std::size_t index, int width, std::vector<int>& taken) const {
         std::vector<Room> right;
         std::vector<Room> left;
         for (std::size_t r = 0; r < laid_.size(); ++r) {
             const LaidRow& row = laid_[r];
-            const auto [first, end] = cuts_[r];
-            right.push_back({first == 0 ? 1 : leftmost(row[first - 1]) + 1, row[first].column});
+            const auto [first, end] = cuts_[r][index];
+            right.push_back({std::max(first == 0 ? 1 : leftmost(row[first - 1]) + 1, taken[r] + 1),
+                             row[first].column});
             left.push_back(
                 {leftmost(row[end - 1]), end == row.size() ? width : row[end].column - 1});
         }
         Repeat repeat;
-        repeat.name = "A";
         repeat.right = mostAgreed(right, width);
         repeat.left = std::max(mostAgreed(left, width), repeat.right);
         repeat.lastRow = static_cast<int>(laid_.size()) - 1;
@@ -189,6 +199,7 @@ class Grid {
                           std::clamp(repeat.left, left[r].low, left[r].high) - repeat.left,
                           {}};
             if (jog.right != 0 || jog.left != 0) repeat.jogs[static_cast<int>(r)] = jog;
+            taken[r] = repeat.left + jog.left;
         }
         return repeat;
     }
@@ -197,12 +208,12 @@ class Grid {
     StitchIndex noStitch_ = kCovered;
     StitchIndex knit_ = kCovered;
     StitchIndex purl_ = kCovered;
-    bool hasBox_ = false;
+    std::size_t boxes_ = 0;
     int own_ = 0;
     std::vector<LaidRow> laid_;
     std::vector<std::vector<StitchIndex>> ids_;
     std::vector<std::vector<bool>> presents_;
-    std::vector<Cut> cuts_;
+    std::vector<std::vector<Cut>> cuts_;  // by row and box
     std::optional<Error> problem_;
 };
 

@@ -1,5 +1,6 @@
 target_sources(core PRIVATE
     words/between_rows.cpp
+    words/box_counts.cpp
     words/box_rows.cpp
     words/chart_from_rows.cpp
     words/chart_plan.cpp
@@ -11,11 +12,13 @@ target_sources(core PRIVATE
     words/edit_distance.cpp
     words/figure.cpp
     words/grouping.cpp
+    words/held_row.cpp
     words/lexer.cpp
     words/loop_look.cpp
     words/marked_row.cpp
     words/marker_places.cpp
     words/merge_phrases.cpp
+    words/named_repeats.cpp
     words/nested_rows.cpp
     words/number_name.cpp
     words/open_repeats.cpp
@@ -40,6 +43,7 @@ target_sources(core PRIVATE
     words/row_parser_repeat.cpp
     words/row_parser_stitch.cpp
     words/row_parser_times.cpp
+    words/row_parts.cpp
     words/row_phrases.cpp
     words/row_proof.cpp
     words/row_table.cpp

@@ -68,14 +68,28 @@ std::optional<std::vector<UnrolledStitch>> unrolledRow(const WrittenPattern& pat
 std::optional<std::vector<UnrolledStitch>> unrolledOver(const WrittenPattern& pattern,
                                                         const WrittenRow& row, std::size_t size,
                                                         const CountedRow& counted,
-                                                        std::int64_t loops) {
+                                                        std::int64_t loops,
+                                                        const OpenCounts& named) {
     if (counted.wrongRest || !counted.uncountable.empty() || loops < 0 ||
         loops > static_cast<std::int64_t>(kMostUnrolled))
         return {};
     const Needle needle(CastOn{0, static_cast<int>(loops), {}}, 0);
-    const Fit fit = needle.fit(counted.forms.takes, counted.demands);
+    const auto known = [&named](const AffineForm& form) {
+        AffineForm rest(form.constant());
+        for (const AffineForm::Term& term : form.terms()) {
+            const auto found = named.find(term.variable);
+            if (found == named.end())
+                rest.add(term.variable, term.coefficient);
+            else
+                rest.add(term.coefficient * found->second);
+        }
+        return rest;
+    };
+    std::vector<Demand> demands = counted.demands;
+    for (Demand& demand : demands) demand.form = known(demand.form);
+    const Fit fit = needle.fit(known(counted.forms.takes), demands);
     if (!fit.fits() || !fit.freed.empty()) return {};
-    OpenCounts counts;
+    OpenCounts counts = named;
     for (const auto& [variable, times] : fit.solved) counts[variable] = times.constant();
     return unrolledRow(pattern, row, size, counted, counts);
 }

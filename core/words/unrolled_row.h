@@ -37,11 +37,12 @@ std::optional<std::vector<UnrolledStitch>> unrolledRow(const WrittenPattern& pat
                                                        const CountedRow& counted,
                                                        const OpenCounts& counts);
 
-// The same with the row's open counts chosen so that the row takes `loops`. Nothing when no whole
-// numbers do, or several would.
+// The same with the row's open counts, but for those that `named` gives, chosen so that the row
+// takes `loops`. Nothing when no whole numbers do, or several would.
 std::optional<std::vector<UnrolledStitch>> unrolledOver(const WrittenPattern& pattern,
                                                         const WrittenRow& row, std::size_t size,
                                                         const CountedRow& counted,
-                                                        std::int64_t loops);
+                                                        std::int64_t loops,
+                                                        const OpenCounts& named = {});
 
 }  // namespace lacewright

@@ -5,6 +5,7 @@
 
 #include "core/base/text.h"
 #include "core/words/between_rows.h"
+#include "core/words/named_repeats.h"
 #include "core/words/reader.h"
 #include "core/words/row_proof.h"
 #include "core/words/written_heading.h"
@@ -48,6 +49,7 @@ class Writer {
         if (options_.sizes.empty()) {
             for (const Size& size : chart_.sizes) sizes_.push_back(&size);
         }
+        if (sizes_.empty()) return tooManyOpenRepeats(chart_);
         for (const Size* size : sizes_) {
             for (const Repeat& repeat : chart_.repeats) {
                 if (size->times.contains(repeat.name)) continue;
@@ -62,6 +64,7 @@ class Writer {
     std::string definitions() const {
         std::string text;
         for (const std::string& line : words_.definitions()) text += line + "\n";
+        if (sizes_.empty()) text += repeatsLine(chart_) + "\n";
         return text;
     }
 
@@ -86,18 +89,13 @@ class Writer {
 
     std::optional<Error> addRow(int rowIndex) {
         for (int shortening = 0; shortening < kShortenings; ++shortening) {
-            const auto row =
+            const RowPhrases row =
                 rowPhrases(chart_, rowIndex, sizes_, words_, static_cast<Shortening>(shortening));
-            if (!row) {
-                return refusal("Without a size, " + rowLabel(chart_, rowIndex) +
-                               " has several repeats whose counts are free, or one that takes no "
-                               "stitches; choose a size.");
-            }
             WrittenLine line{rowLabel(chart_, rowIndex),
-                             rowPieces(*row, words_, options_.style),
+                             rowPieces(row, words_, options_.style),
                              {},
                              {rowIndex},
-                             row->columns};
+                             row.columns};
             const std::string body = textOf(line.pieces);
             if (body.empty()) {
                 return refusal(rowLabel(chart_, rowIndex) + " has no stitches to write.");
@@ -108,8 +106,8 @@ class Writer {
                 if (pieces != line.pieces && proven(rowIndex, textOf(pieces)))
                     line.pieces = std::move(pieces);
             }
-            if (!row->makes.empty() && row->makes != row->takes) {
-                const std::vector<int> makes(row->makes.begin(), row->makes.end());
+            if (!row.makes.empty() && row.makes != row.takes) {
+                const std::vector<int> makes(row.makes.begin(), row.makes.end());
                 const bool one =
                     std::all_of(makes.begin(), makes.end(), [](int n) { return n == 1; });
                 const std::string figure = figureText(makes);

@@ -46,7 +46,7 @@ struct WrittenChart {
 };
 
 // Refuses an unknown size, a size that does not say how often a repeat is worked, a whole width
-// with several repeats side by side, and a row that no text says without doubt.
+// with more than kMostNamedRepeats repeats on a row, and a row that no text says without doubt.
 Result<WrittenChart> writeRows(const Chart& chart, const WriteOptions& options = {});
 
 }  // namespace lacewright

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <numeric>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -69,9 +70,10 @@ struct Stretch {
     Elements lastTime;            // worked once more at the end in this form, when not empty
     bool starred = false;         // a repeat of the pattern rather than "k to end"
     bool breaksAnywhere = false;  // a rib or ground that may stop in the middle of its body
-    Landmark to = Landmark::None;  // "k to m": how far, the markers say
-    Figure before{0};              // "k to 2 sts before m"
-    Figure centre{1};              // for Centre: "to centre 3 sts"
+    std::optional<std::size_t> named;  // "A times": which of WrittenPattern::counts
+    Landmark to = Landmark::None;      // "k to m": how far, the markers say
+    Figure before{0};                  // "k to 2 sts before m"
+    Figure centre{1};                  // for Centre: "to centre 3 sts"
 };
 
 // Things that count nothing: markers, turning, where the yarn lies.
@@ -108,13 +110,20 @@ struct WrittenRow {
     Place place;  // its text; of the first printing when several rows share one text
 };
 
-// Before row 1: `plus` stitches, or multiple * r + plus.
+// Before row 1: `plus` stitches, or multiple * r + plus, or plus and so many for each of the counts
+// that the pattern names.
 struct WrittenCastOn {
     Figure multiple{0};
     Figure plus{0};
-    Place place;
+    Place place = {};
+    std::vector<int> forEach = {};  // by WrittenPattern::counts; may be shorter
 
-    CastOn of(std::size_t size) const { return {multiple.of(size), plus.of(size)}; }
+    // With named counts: of what all of them are multiples.
+    CastOn of(std::size_t size) const {
+        const int shared = std::accumulate(forEach.begin(), forEach.end(), 0,
+                                           [](int a, int b) { return std::gcd(a, b); });
+        return {shared > 0 ? shared : multiple.of(size), plus.of(size)};
+    }
 };
 
 struct OwnStitch {
@@ -142,6 +151,8 @@ struct WrittenPattern {
     Worked worked = Worked::Flat;
     std::optional<WrittenCastOn> castOn;
     std::vector<std::string> sizes;  // empty: one size without a name
+    // Names for how often a repeat is worked, the same on every row that uses them: "A", "B".
+    std::vector<std::string> counts;
     std::vector<OwnStitch> ownStitches;
     std::optional<int> repeatFrom;  // row number that follows the last row
     std::vector<RowsAgain> again;   // by ascending `after`

@@ -1,6 +1,7 @@
 #include "core/words/written_heading.h"
 
 #include "core/base/text.h"
+#include "core/words/named_repeats.h"
 
 namespace lacewright {
 
@@ -17,6 +18,25 @@ std::string nameOf(const Size& size) {
     return name.empty() ? "size" : name;
 }
 
+// "8 for each A plus 12 for each B plus 5"
+std::string forEachRepeat(const Chart& chart) {
+    const std::vector<std::string> names = repeatNames(chart);
+    std::vector<std::string> parts;
+    std::int64_t fixed = 0;
+    for (const WorkedStretch& stretch : workedStretches(chart, 0, nullptr)) {
+        std::int64_t takes = 0;
+        for (const StitchIndex stitch : stretch.stitches) takes += (*chart.stitches)[stitch].takes;
+        if (!stretch.open) {
+            fixed += takes;
+        } else if (takes > 0) {
+            parts.push_back(std::to_string(takes) + " for each " +
+                            names[static_cast<std::size_t>(stretch.repeat)]);
+        }
+    }
+    parts.push_back(std::to_string(fixed));
+    return join(parts, " plus ");
+}
+
 std::string castOn(const Chart& chart, const std::vector<const Size*>& sizes) {
     if (!sizes.empty()) {
         std::vector<int> counts;
@@ -30,6 +50,8 @@ std::string castOn(const Chart& chart, const std::vector<const Size*>& sizes) {
         }
         return "Cast on: " + figureText(counts);
     }
+    if (namesRepeats(chart, 0) && (!chart.castOn || chart.castOn->multiple != 0))
+        return "Cast on: " + forEachRepeat(chart);
     CastOn castOn;
     if (chart.castOn) {
         castOn = *chart.castOn;
@@ -56,6 +78,10 @@ std::vector<std::string> headingLines(const Chart& chart, const std::vector<cons
         for (std::size_t i = 1; i < sizes.size(); ++i)
             names += (i == 1 ? " (" : ", ") + nameOf(*sizes[i]);
         lines.push_back(names + (sizes.size() > 1 ? ")" : ""));
+    }
+    if (sizes.empty()) {
+        if (std::string repeats = repeatsLine(chart); !repeats.empty())
+            lines.push_back(std::move(repeats));
     }
     for (const std::string& line : words.definitions()) lines.push_back(line);
     if (const auto& repeat = chart.rowRepeat) {

@@ -25,7 +25,7 @@ TEST_F(ChartVerb, WritesAChartThatChecksAndReads) {
         "Row 1: k1, *yo, k2tog, k4; rep from * to last st, k1\nRow 2 and all WS rows: purl\n");
     const Ran ran = run({"chart", rows, "-o", out()});
     EXPECT_EQ(ran.code, kDone) << ran.err;
-    EXPECT_THAT(ran.out, HasSubstr("2 rows, 8 columns, with a repeat"));
+    EXPECT_THAT(ran.out, HasSubstr("2 rows, 8 columns, 1 repeat"));
     const auto chart = loadChart(out());
     ASSERT_TRUE(chart);
     EXPECT_EQ(chart->name, "Reeds");

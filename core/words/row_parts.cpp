@@ -1,0 +1,159 @@
+#include "core/words/row_parts.h"
+
+#include <algorithm>
+
+namespace lacewright {
+namespace {
+
+Run runOf(const Chart& chart, Side side, const WorkedStretch& stretch, StitchWords& words) {
+    Run run;
+    for (std::size_t i = 0; i < stretch.stitches.size(); ++i) {
+        const Stitch& stitch = (*chart.stitches)[stretch.stitches[i]];
+        run.words.push_back(words.of(stretch.stitches[i], side));
+        run.columns.push_back(stretch.columns[i]);
+        run.takes += stitch.takes;
+        run.makes += stitch.makes;
+    }
+    return run;
+}
+
+bool isWorkedOnce(const Counted& part) {
+    return part.times == 1 && part.count.empty();
+}
+
+void append(std::vector<Counted>& parts, Counted part) {
+    if (part.run.words.empty()) return;
+    if (parts.empty() || !isWorkedOnce(part) || !isWorkedOnce(parts.back())) {
+        parts.push_back(std::move(part));
+        return;
+    }
+    Run& last = parts.back().run;
+    last.words.insert(last.words.end(), part.run.words.begin(), part.run.words.end());
+    last.columns.insert(last.columns.end(), part.run.columns.begin(), part.run.columns.end());
+    last.takes += part.run.takes;
+    last.makes += part.run.makes;
+}
+
+// The word of a stretch that holds nothing else; -1 otherwise.
+WordIndex onlyWord(const std::vector<WordIndex>& run) {
+    const bool same = !run.empty() &&
+                      std::all_of(run.begin(), run.end(), [&](WordIndex w) { return w == run[0]; });
+    return same ? run.front() : -1;
+}
+
+bool isPlain(WordIndex word, const StitchWords& words) {
+    return word >= 0 && !words[word].verb.empty();
+}
+
+void moveStitches(Run& from, std::size_t at, std::size_t count, std::vector<int>& columns) {
+    const auto first = static_cast<std::ptrdiff_t>(at);
+    const auto last = static_cast<std::ptrdiff_t>(at + count);
+    columns.insert(columns.end(), from.columns.begin() + first, from.columns.begin() + last);
+    from.words.erase(from.words.begin() + first, from.words.begin() + last);
+    from.columns.erase(from.columns.begin() + first, from.columns.begin() + last);
+    from.takes -= static_cast<std::int64_t>(count);
+    from.makes -= static_cast<std::int64_t>(count);
+}
+
+void absorb(PartedRow& row, WordIndex word) {
+    std::vector<int> columns;
+    if (!row.before.empty() && isWorkedOnce(row.before.back())) {
+        Run& run = row.before.back().run;
+        std::size_t count = 0;
+        while (count < run.words.size() && run.words[run.words.size() - 1 - count] == word) ++count;
+        moveStitches(run, run.words.size() - count, count, columns);
+        if (run.words.empty()) row.before.pop_back();
+    }
+    Run& star = row.star->run;
+    columns.insert(columns.end(), star.columns.begin(), star.columns.end());
+    if (!row.after.empty() && isWorkedOnce(row.after.front())) {
+        Run& run = row.after.front().run;
+        std::size_t count = 0;
+        while (count < run.words.size() && run.words[count] == word) ++count;
+        moveStitches(run, 0, count, columns);
+        if (run.words.empty()) row.after.erase(row.after.begin());
+    }
+    star.words.assign(columns.size(), word);
+    star.takes = star.makes = static_cast<std::int64_t>(columns.size());
+    star.columns = std::move(columns);
+}
+
+}  // namespace
+
+std::vector<Counted> PartedRow::all() const {
+    std::vector<Counted> parts;
+    for (const Counted& part : before) append(parts, part);
+    if (star) append(parts, *star);
+    for (const Counted& part : after) append(parts, part);
+    return parts;
+}
+
+int starredRepeat(const std::vector<std::vector<WorkedStretch>>& bySize) {
+    int repeat = kNoRepeat;
+    int most = 1;
+    for (const auto& stretches : bySize) {
+        for (const WorkedStretch& stretch : stretches) {
+            if (stretch.repeat < 0 || stretch.stitches.empty()) continue;
+            if (stretch.open || stretch.times > most) {
+                most = stretch.times;
+                repeat = stretch.repeat;
+            }
+        }
+    }
+    return repeat;
+}
+
+PartedRow partedRow(const Chart& chart, Side side, const std::vector<WorkedStretch>& stretches,
+                    int starred, const std::vector<std::string>& names, StitchWords& words) {
+    PartedRow row;
+    for (const WorkedStretch& stretch : stretches) {
+        Counted part{runOf(chart, side, stretch, words), stretch.times, {}, stretch.open};
+        if (stretch.open && !names.empty())
+            part.count = names[static_cast<std::size_t>(stretch.repeat)];
+        row.takes += part.run.takes * part.times;
+        row.makes += part.run.makes * part.times;
+        if (starred != kNoRepeat && stretch.repeat == starred && !row.star) {
+            row.star = std::move(part);
+        } else {
+            append(row.star ? row.after : row.before, std::move(part));
+        }
+    }
+    return row;
+}
+
+std::optional<std::vector<WorkedStretch>> joinedIfPlain(const Chart& chart, Side side,
+                                                        const std::vector<WorkedStretch>& stretches,
+                                                        StitchWords& words) {
+    const auto isRepeat = [](const WorkedStretch& stretch) { return stretch.repeat >= 0; };
+    const auto first = std::find_if(stretches.begin(), stretches.end(), isRepeat);
+    const auto end = std::find_if(stretches.rbegin(), stretches.rend(), isRepeat).base();
+    if (end - first < 2) return {};
+    WorkedStretch joined;
+    joined.repeat = first->repeat;
+    joined.open = true;
+    for (auto stretch = first; stretch < end; ++stretch) {
+        for (int i = stretch->open ? 1 : stretch->times; i > 0; --i) {
+            joined.stitches.insert(joined.stitches.end(), stretch->stitches.begin(),
+                                   stretch->stitches.end());
+            joined.columns.insert(joined.columns.end(), stretch->columns.begin(),
+                                  stretch->columns.end());
+        }
+    }
+    if (!isPlain(onlyWord(runOf(chart, side, joined, words).words), words)) return {};
+    std::vector<WorkedStretch> all(stretches.begin(), first);
+    all.push_back(std::move(joined));
+    all.insert(all.end(), end, stretches.end());
+    return all;
+}
+
+void absorbPlain(std::vector<PartedRow>& rows, const StitchWords& words) {
+    const WordIndex word = onlyWord(rows.front().star->run.words);
+    if (!isPlain(word, words)) return;
+    const bool everywhere = std::all_of(rows.begin(), rows.end(), [word](const PartedRow& row) {
+        return onlyWord(row.star->run.words) == word;
+    });
+    if (!everywhere) return;
+    for (PartedRow& row : rows) absorb(row, word);
+}
+
+}  // namespace lacewright

@@ -1,0 +1,61 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/words/row_phrases.h"
+
+// A row of one size on its way to words: what stands before and behind the repeat that gets the
+// star.
+namespace lacewright {
+
+inline constexpr int kNoRepeat = -1;
+
+// A run of words with the columns they stand for and the loops they take and make.
+struct Run {
+    std::vector<WordIndex> words = {};
+    std::vector<int> columns = {};
+    std::int64_t takes = 0;
+    std::int64_t makes = 0;
+};
+
+struct Counted {
+    Run run;
+    int times = 1;
+    std::string count = {};  // the name of how often, instead of `times`
+    bool open = false;       // nothing says how often, or it does not matter
+};
+
+struct PartedRow {
+    std::vector<Counted> before;
+    std::optional<Counted> star;
+    std::vector<Counted> after;
+    std::int64_t takes = 0;  // all of it, repeats as often as the size works them
+    std::int64_t makes = 0;
+
+    // One after the other, neighbours that are worked once as one.
+    std::vector<Counted> all() const;
+};
+
+// The repeat that gets the star: the one worked most often in any size; kNoRepeat if none is worked
+// twice.
+int starredRepeat(const std::vector<std::vector<WorkedStretch>>& bySize);
+
+// Parts the row at the repeat `starred`. With `names`, one for each repeat of the chart, open
+// stretches are counted by them.
+PartedRow partedRow(const Chart& chart, Side side, const std::vector<WorkedStretch>& stretches,
+                    int starred, const std::vector<std::string>& names, StitchWords& words);
+
+// The row with several repeats and what stands between them as one open stretch, where all of it is
+// the same plain stitch: "p to last 2 sts".
+std::optional<std::vector<WorkedStretch>> joinedIfPlain(const Chart& chart, Side side,
+                                                        const std::vector<WorkedStretch>& stretches,
+                                                        StitchWords& words);
+
+// A plain repeat takes in the stitches beside it that are the same: "k2, *k4; rep from *" becomes
+// "k to ..". What it takes in need not be a whole number of repeats. Requires: every row has a
+// star.
+void absorbPlain(std::vector<PartedRow>& rows, const StitchWords& words);
+
+}  // namespace lacewright
