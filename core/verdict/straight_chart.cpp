@@ -57,58 +57,59 @@ bool worksWhateverItFinds(const WrittenRow& row, const WrittenRowProof& proof, c
            });
 }
 
-// A row cut at its repeat, its gaps left out. Without a repeat all of it comes after.
-struct CutCells {
-    Cells before, box, after;
-};
+// A row cut at its repeats, its gaps left out: from the right what stands outside and what within
+// them by turns. A row without repeats is all behind the last.
+using Strips = std::vector<Cells>;
 
-CutCells cutAt(const Chart& chart, int rowIndex) {
-    CutCells cut;
+Strips stripsOf(const Chart& chart, int rowIndex) {
+    Strips strips(2 * chart.repeats.size() + 1);
     const Path path = pathOn(chart, rowIndex, nullptr);
     const bool hasBox = std::any_of(path.begin(), path.end(), [](auto& s) { return s.isBox(); });
-    bool passed = !hasBox;
+    std::size_t at = hasBox ? 0 : strips.size() - 1;
     for (const Segment& segment : path) {
-        Cells& cells = segment.isBox() ? cut.box : passed ? cut.after : cut.before;
+        if (segment.isBox()) at = 2 * static_cast<std::size_t>(segment.repeat) + 1;
         for (int column = segment.first; column <= segment.last; ++column) {
             const StitchIndex cell = chart.row(rowIndex).at(column);
-            if (!isGap(chart, cell)) cells.push_back(cell);
+            if (!isGap(chart, cell)) strips[at].push_back(cell);
         }
-        passed = passed || segment.isBox();
+        if (segment.isBox()) ++at;
     }
-    return cut;
+    return strips;
 }
 
 Chart relaid(const Chart& drawn, const std::vector<int>& kept) {
-    std::vector<CutCells> cuts;
-    std::size_t before = 0, box = 0, after = 0;
+    std::vector<Strips> rowStrips;
+    std::vector<std::size_t> widths(2 * drawn.repeats.size() + 1, 0);
     for (const int row : kept) {
-        cuts.push_back(cutAt(drawn, row));
-        before = std::max(before, cuts.back().before.size());
-        box = std::max(box, cuts.back().box.size());
-        after = std::max(after, cuts.back().after.size());
+        const Strips& strips = rowStrips.emplace_back(stripsOf(drawn, row));
+        for (std::size_t i = 0; i < widths.size(); ++i)
+            widths[i] = std::max(widths[i], strips[i].size());
     }
     const StitchIndex gap = drawn.stitches->find("no-stitch").value();
     std::vector<RowPtr> rows;
-    for (const CutCells& cut : cuts) {
-        Cells cells(before - cut.before.size(), gap);
-        cells.insert(cells.end(), cut.before.begin(), cut.before.end());
-        cells.insert(cells.end(), cut.box.begin(), cut.box.end());
-        cells.insert(cells.end(), box - cut.box.size(), gap);
-        cells.insert(cells.end(), cut.after.begin(), cut.after.end());
-        cells.insert(cells.end(), after - cut.after.size(), gap);
+    for (const Strips& strips : rowStrips) {
+        Cells cells;
+        for (std::size_t i = 0; i < widths.size(); ++i) {
+            const std::size_t gaps = widths[i] - strips[i].size();
+            if (i == 0) cells.insert(cells.end(), gaps, gap);  // the edge hangs over at the right
+            cells.insert(cells.end(), strips[i].begin(), strips[i].end());
+            if (i > 0) cells.insert(cells.end(), gaps, gap);
+        }
         rows.push_back(makeRow(std::move(cells), *drawn.stitches));
     }
     Chart chart;
     chart.stitches = drawn.stitches;
     chart.worked = drawn.worked;
     chart.uncharted = Uncharted::AsTheyPresent;
-    chart.width = static_cast<int>(before + box + after);
     chart.rows = RowList(rows);
     chart.castOn = drawn.castOn;
-    if (box > 0) {
-        const int first = static_cast<int>(before) + 1;
-        chart.repeats.push_back(
-            {"A", first, first + static_cast<int>(box) - 1, 0, chart.height() - 1, {}, {}});
+    chart.width = 0;
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+        const int first = chart.width + 1;
+        chart.width += static_cast<int>(widths[i]);
+        if (i % 2 == 1 && widths[i] > 0)
+            chart.repeats.push_back(
+                {drawn.repeats[i / 2].name, first, chart.width, 0, chart.height() - 1, {}, {}});
     }
     return chart;
 }
@@ -128,7 +129,7 @@ std::vector<int> workedColumns(const Chart& chart, int rowIndex, Side side) {
 std::optional<StraightChart> straightChart(const WrittenPattern& pattern, std::size_t size) {
     const WrittenPattern once = oncePattern(pattern, size);
     const auto drawn = chartFromRows(once, size);
-    if (!drawn || drawn->chart.repeats.size() > 1) return std::nullopt;
+    if (!drawn) return std::nullopt;
     const WrittenProof proof = proveWritten(once, size);
     if (static_cast<std::size_t>(drawn->chart.height()) != once.rows.size()) return std::nullopt;
     StraightChart straight;

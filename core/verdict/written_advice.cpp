@@ -146,21 +146,36 @@ class Translator {
         return join(words, ", ");
     }
 
+    // The repeats with what stands between them, counted from the right: repeats are odd.
+    std::size_t partOf(int column) const {
+        std::size_t part = 0;
+        for (const Repeat& repeat : straight_.chart.repeats) {
+            if (column >= repeat.right) ++part;
+            if (column > repeat.left) ++part;
+        }
+        return part;
+    }
+
+    // "the repeat", or which of several
+    std::string repeatInWords(std::size_t index) const {
+        const auto& repeats = straight_.chart.repeats;
+        return repeats.size() == 1 ? "the repeat" : "repeat " + repeats[index].name;
+    }
+
     // "stitch 3 of the repeat"
     std::string placeInWords(const std::vector<int>& worked, std::size_t at) const {
-        const auto& repeats = straight_.chart.repeats;
-        const auto part = [&](int column) {
-            if (repeats.empty()) return 0;
-            return column < repeats[0].right ? -1 : column > repeats[0].left ? 1 : 0;
-        };
-        const int here = part(worked[at]);
+        const std::size_t here = partOf(worked[at]);
         const auto number =
             1 + std::count_if(worked.begin(), worked.begin() + static_cast<std::ptrdiff_t>(at),
-                              [&](int column) { return part(column) == here; });
+                              [&](int column) { return partOf(column) == here; });
         std::string words = "stitch " + std::to_string(number);
-        if (here == 0) return words + (repeats.empty() ? "" : " of the repeat");
-        const bool first = (part(worked.front()) == here);
-        return words + (first ? " before the repeat" : " after the repeat");
+        if (straight_.chart.repeats.empty()) return words;
+        if (here % 2 == 1) return words + " of " + repeatInWords(here / 2);
+        const bool first = partOf(worked.front()) == here;
+        const bool leftwards = worked.front() < worked.back();
+        // Of the repeats beside it the one that is worked before, or else the one behind.
+        const std::size_t beside = here / 2 - (leftwards != first ? 1 : 0);
+        return words + (first ? " before " : " after ") + repeatInWords(beside);
     }
 
     // What one row becomes: stitches that go and come at one place of the row as worked.

@@ -113,7 +113,9 @@ class Account {
         place.row = pattern_.worked == Worked::InTheRound ? "Round" : "Row";
         place.number = row.number;
         place.castOn = before == nullptr;
-        place.repeatName = [](Variable) { return std::string(); };
+        place.repeatName = [this](Variable v) {
+            return isNamedCount(v) ? proof_.nameOf(v) : std::string();
+        };
         place.variableName = [this](Variable v) { return proof_.nameOf(v); };
         const std::int64_t behind =
             row.counted.behind.isConstant() ? row.counted.behind.constant() : 0;
