@@ -5,8 +5,8 @@
 namespace lacewright {
 namespace {
 
-Run runOf(const Chart& chart, Side side, const WorkedStretch& stretch, StitchWords& words) {
-    Run run;
+WordRun runOf(const Chart& chart, Side side, const WorkedStretch& stretch, StitchWords& words) {
+    WordRun run;
     for (std::size_t i = 0; i < stretch.stitches.size(); ++i) {
         const Stitch& stitch = (*chart.stitches)[stretch.stitches[i]];
         run.words.push_back(words.of(stretch.stitches[i], side));
@@ -17,17 +17,17 @@ Run runOf(const Chart& chart, Side side, const WorkedStretch& stretch, StitchWor
     return run;
 }
 
-bool isWorkedOnce(const Counted& part) {
+bool isWorkedOnce(const CountedRun& part) {
     return part.times == 1 && part.count.empty();
 }
 
-void append(std::vector<Counted>& parts, Counted part) {
+void append(std::vector<CountedRun>& parts, CountedRun part) {
     if (part.run.words.empty()) return;
     if (parts.empty() || !isWorkedOnce(part) || !isWorkedOnce(parts.back())) {
         parts.push_back(std::move(part));
         return;
     }
-    Run& last = parts.back().run;
+    WordRun& last = parts.back().run;
     last.words.insert(last.words.end(), part.run.words.begin(), part.run.words.end());
     last.columns.insert(last.columns.end(), part.run.columns.begin(), part.run.columns.end());
     last.takes += part.run.takes;
@@ -45,7 +45,7 @@ bool isPlain(WordIndex word, const StitchWords& words) {
     return word >= 0 && !words[word].verb.empty();
 }
 
-void moveStitches(Run& from, std::size_t at, std::size_t count, std::vector<int>& columns) {
+void moveStitches(WordRun& from, std::size_t at, std::size_t count, std::vector<int>& columns) {
     const auto first = static_cast<std::ptrdiff_t>(at);
     const auto last = static_cast<std::ptrdiff_t>(at + count);
     columns.insert(columns.end(), from.columns.begin() + first, from.columns.begin() + last);
@@ -58,16 +58,16 @@ void moveStitches(Run& from, std::size_t at, std::size_t count, std::vector<int>
 void absorb(PartedRow& row, WordIndex word) {
     std::vector<int> columns;
     if (!row.before.empty() && isWorkedOnce(row.before.back())) {
-        Run& run = row.before.back().run;
+        WordRun& run = row.before.back().run;
         std::size_t count = 0;
         while (count < run.words.size() && run.words[run.words.size() - 1 - count] == word) ++count;
         moveStitches(run, run.words.size() - count, count, columns);
         if (run.words.empty()) row.before.pop_back();
     }
-    Run& star = row.star->run;
+    WordRun& star = row.star->run;
     columns.insert(columns.end(), star.columns.begin(), star.columns.end());
     if (!row.after.empty() && isWorkedOnce(row.after.front())) {
-        Run& run = row.after.front().run;
+        WordRun& run = row.after.front().run;
         std::size_t count = 0;
         while (count < run.words.size() && run.words[count] == word) ++count;
         moveStitches(run, 0, count, columns);
@@ -80,11 +80,11 @@ void absorb(PartedRow& row, WordIndex word) {
 
 }  // namespace
 
-std::vector<Counted> PartedRow::all() const {
-    std::vector<Counted> parts;
-    for (const Counted& part : before) append(parts, part);
+std::vector<CountedRun> PartedRow::all() const {
+    std::vector<CountedRun> parts;
+    for (const CountedRun& part : before) append(parts, part);
     if (star) append(parts, *star);
-    for (const Counted& part : after) append(parts, part);
+    for (const CountedRun& part : after) append(parts, part);
     return parts;
 }
 
@@ -107,7 +107,7 @@ PartedRow partedRow(const Chart& chart, Side side, const std::vector<WorkedStret
                     int starred, const std::vector<std::string>& names, StitchWords& words) {
     PartedRow row;
     for (const WorkedStretch& stretch : stretches) {
-        Counted part{runOf(chart, side, stretch, words), stretch.times, {}, stretch.open};
+        CountedRun part{runOf(chart, side, stretch, words), stretch.times, {}, stretch.open};
         if (stretch.open && !names.empty())
             part.count = names[static_cast<std::size_t>(stretch.repeat)];
         row.takes += part.run.takes * part.times;

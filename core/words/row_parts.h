@@ -13,29 +13,29 @@ namespace lacewright {
 inline constexpr int kNoRepeat = -1;
 
 // A run of words with the columns they stand for and the loops they take and make.
-struct Run {
+struct WordRun {
     std::vector<WordIndex> words = {};
     std::vector<int> columns = {};
     std::int64_t takes = 0;
     std::int64_t makes = 0;
 };
 
-struct Counted {
-    Run run;
+struct CountedRun {
+    WordRun run;
     int times = 1;
     std::string count = {};  // the name of how often, instead of `times`
     bool open = false;       // nothing says how often, or it does not matter
 };
 
 struct PartedRow {
-    std::vector<Counted> before;
-    std::optional<Counted> star;
-    std::vector<Counted> after;
+    std::vector<CountedRun> before;
+    std::optional<CountedRun> star;
+    std::vector<CountedRun> after;
     std::int64_t takes = 0;  // all of it, repeats as often as the size works them
     std::int64_t makes = 0;
 
     // One after the other, neighbours that are worked once as one.
-    std::vector<Counted> all() const;
+    std::vector<CountedRun> all() const;
 };
 
 // The repeat that gets the star: the one worked most often in any size; kNoRepeat if none is worked

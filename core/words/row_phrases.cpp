@@ -46,7 +46,7 @@ class RowWorder {
         return true;
     }
 
-    Phrases shortened(const Run& run) const {
+    Phrases shortened(const WordRun& run) const {
         return shortening_ == Shortening::RunsOnly ? countedRuns(run.words, words_.costs())
                                                    : shortestPhrases(run.words, words_.costs());
     }
@@ -59,9 +59,9 @@ class RowWorder {
     }
 
     // Phrases of parts one after the other; their positions begin at `from`.
-    Phrases phrasesOf(const std::vector<Counted>& parts, std::size_t from) const {
+    Phrases phrasesOf(const std::vector<CountedRun>& parts, std::size_t from) const {
         Phrases all;
-        for (const Counted& part : parts) {
+        for (const CountedRun& part : parts) {
             Phrases phrases = shortened(part.run);
             shift(phrases, from);
             const std::size_t length = part.run.words.size();
@@ -85,20 +85,20 @@ class RowWorder {
                words_.costs().countable[static_cast<std::size_t>(phrase.word)];
     }
 
-    static std::int64_t takesOf(const std::vector<Counted>& parts) {
+    static std::int64_t takesOf(const std::vector<CountedRun>& parts) {
         std::int64_t takes = 0;
-        for (const Counted& part : parts) takes += part.run.takes * part.times;
+        for (const CountedRun& part : parts) takes += part.run.takes * part.times;
         return takes;
     }
 
-    static void addColumns(const std::vector<Counted>& parts, std::vector<int>& columns) {
-        for (const Counted& part : parts)
+    static void addColumns(const std::vector<CountedRun>& parts, std::vector<int>& columns) {
+        for (const CountedRun& part : parts)
             columns.insert(columns.end(), part.run.columns.begin(), part.run.columns.end());
     }
 
-    static std::size_t lengthOf(const std::vector<Counted>& parts) {
+    static std::size_t lengthOf(const std::vector<CountedRun>& parts) {
         std::size_t length = 0;
-        for (const Counted& part : parts) length += part.run.words.size();
+        for (const CountedRun& part : parts) length += part.run.words.size();
         return length;
     }
 
@@ -109,7 +109,7 @@ class RowWorder {
             if (row.before.empty() && row.after.empty() && (!row.star || row.star->times == 0))
                 return false;
             for (const auto* parts : {&row.before, &row.after}) {
-                for (const Counted& part : *parts)
+                for (const CountedRun& part : *parts)
                     all.insert(part.run.words.begin(), part.run.words.end());
             }
             if (row.star) all.insert(row.star->run.words.begin(), row.star->run.words.end());
