@@ -123,28 +123,39 @@ std::optional<StatedCount> readStatedCount(TokenCursor& at, FigureContext contex
     const std::size_t start = at.position();
     const std::size_t messages = context.messages.size();
     const Place place = at.peek().place;
+    const bool plus = at.previous().kind == TokenKind::Plus;
     while (at.accept(TokenKind::Dash) || at.accept(TokenKind::Equals)) {
     }
-    const bool bare = isBareCount(at, context);
+    bool bare = isBareCount(at, context);
     const bool open = at.accept(TokenKind::Open);
     StatedCount stated;
     stated.change = true;
     bool known = true;
+    bool changes = false;
     // "(2 sts inc'd - 41 sts)" says both.
     do {
+        const bool more = plus || at.accept(TokenKind::Plus) ||
+                          (open && at.is(TokenKind::Dash) && at.is(TokenKind::Number, 1) &&
+                           at.peek(1).glued && at.accept(TokenKind::Dash));
         at.skipWords({"total", "now", "for", "a", "of", "there", "are", "you", "have", "should",
                       "be", "leaving"});
+        if (at.isStitchNoun() && at.isWord({"count"}, 1)) at.advance(2);  // "stitch count: 38"
+        const bool named = at.previous().text == "count" || at.previous().text == "total";
+        if (named) at.accept(TokenKind::Colon);
+        bare = bare || named;
         known = at.isNumber();
         if (!known) break;
         Figure stitches = readFigure(at, context);
-        known = at.acceptStitchNoun() || bare;
-        const bool change = acceptChange(at, open);
+        known = at.acceptStitchNoun() || bare || (open && changes);
+        const bool change = acceptChange(at, open) || more;
+        changes = change;
         at.skipWords({"rem", "remain", "remaining", "left", "in", "total", "on", "needle",
                       "needles", "now", "the", "after", "this", "row", "rnd"});
         if (!change || stated.change) stated.stitches = std::move(stitches);
         stated.change = stated.change && change;
     } while (known && (at.accept(TokenKind::Dash) || at.accept(TokenKind::Equals) ||
-                       (open && (at.accept(TokenKind::Comma) || at.accept(TokenKind::Semicolon)))));
+                       ((open || changes) &&
+                        (at.accept(TokenKind::Comma) || at.accept(TokenKind::Semicolon)))));
     if (open) at.accept(TokenKind::Stop);
     const bool closed = !open || at.accept(TokenKind::Close);
     stated.place = spanning(place, at.previous().place);

@@ -87,7 +87,6 @@ class MarkedRow {
             if (const auto* work = std::get_if<Working>(&element.what)) {
                 for (int k = work->count.of(size_); k > 0 && !failed_; --k)
                     stitch(work->takes, work->makes);
-                if (turned_) return fail();
                 if (work->term == "bo") boundOffNow_.push_back(made_);
             } else if (const auto* group = std::get_if<Group>(&element.what)) {
                 repeat(group->body, group->times.of(size_));
@@ -123,7 +122,7 @@ class MarkedRow {
     }
 
     void stitch(std::int64_t takes, std::int64_t makes) {
-        if (turned_ || ++worked_ > kMostLoops || taken_ + takes > loops_ ||
+        if ((turned_ && takes > 0) || ++worked_ > kMostLoops || taken_ + takes > loops_ ||
             made_ + makes > kMostLoops)
             return fail();
         passMarkers(taken_ + takes - 1);
@@ -196,8 +195,10 @@ class MarkedRow {
                 place = loops_;
             }
         } else if (stretch.to == Landmark::Centre) {
-            const std::int64_t sides = loops_ - stretch.centre.of(size_);
+            const std::int64_t sides = loops_ - stretch.stitches.of(size_);
             if (sides % 2 == 0) place = sides / 2;
+        } else if (stretch.to == Landmark::Made) {
+            place = taken_ + stretch.stitches.of(size_) - (made_ - before_.waiting);
         } else {
             const bool turns = stretch.to == Landmark::Turned;
             const auto& places = turns ? before_.turns : before_.boundOff;

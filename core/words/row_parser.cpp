@@ -141,6 +141,7 @@ void RowParser::sequence(Elements& out) {
     while (!at_.atEnd()) {
         const std::size_t before = at_.position();
         ParsedRow stated;
+        if (leftOnNeedle(out)) continue;
         if (brackets_ == 0 && openStars_.empty() && parseStated(stated)) {
             at_.moveTo(before);
             if (!stated.statedCount) {
@@ -166,6 +167,7 @@ void RowParser::sequence(Elements& out) {
         }
         if (at_.position() == before) at_.advance();
     }
+    foldBobbles(out);
     --depth_;
 }
 
@@ -174,8 +176,8 @@ bool RowParser::isOpen(int stars) const {
 }
 
 void RowParser::item(Elements& out) {
-    if (evenly(out) || passAside() || passWraps() || passIntoOvers() || passRestOnHold(out) ||
-        passMade() || timesBracket(out) || knitsAndPurls(out) || cable(out))
+    if (evenly(out) || passOverWhich() || passAside() || passWraps() || passIntoOvers() ||
+        passRestOnHold(out) || passMade() || timesBracket(out) || knitsAndPurls(out) || cable(out))
         return;
     at_.skipWords({"rep",  "repeat", "work",     "working",    "next", "end",     "ending",
                    "ends", "with",   "finish",   "in",         "now",  "also",    "again",
@@ -193,6 +195,8 @@ void RowParser::item(Elements& out) {
         const Place whole = spanning(place, at_.previous().place);
         return out.push_back(stretchOf({{whole, std::move(asItPresents)}}, extent, whole, false));
     }
+    const bool which = at_.isWord({"first", "last"});  // "first 5 sts in moss st"
+    if (which && at_.isNumber(1) && at_.isStitchNoun(2) && at_.isWord({"in"}, 3)) at_.advance();
     if (at_.isNumber() && at_.isStitchNoun(1)) {  // "5 sts in moss st"
         const std::size_t in = at_.isWord({"in"}, 2) ? 3 : 2;
         const auto match = context_.vocabulary.match(at_.tokens(), at_.position() + in);

@@ -58,7 +58,7 @@ class RowParser {
         bool toEnd = false;
         Landmark to = Landmark::None;
         Figure before{0};
-        Figure centre{1};
+        Figure stitches{1};
         std::optional<Figure> leaves;  // "to last 2 sts"
         bool any() const { return times || named || toEnd || to != Landmark::None || leaves; }
     };
@@ -104,11 +104,13 @@ class RowParser {
     void again(Elements& out);
     bool atRepeat() const;
     bool repeatComesLater(int stars) const;
+    bool anyRepeatLater() const;
     bool repeatsMarked() const;
     bool isOpen(int stars) const;
     bool affordable(const Elements& copied, const Place& place);
     std::optional<int> repeatTarget() const;
     void passRepeatWords();
+    bool moreFollows();
     Element repeated(Elements body, const Place& start, int worked);
     Ending parseEnding();
     void applyEnding(Stretch& stretch, const Ending& ending, const Place& place);
@@ -123,6 +125,10 @@ class RowParser {
     // row_parser_ground.cpp
     void ground(Elements& out, const Term& term, const Place& place);
     bool knitsAndPurls(Elements& out);
+
+    // row_parser_bobble.cpp
+    void foldBobbles(Elements& elements) const;
+    int loopsFrontAndBack();
 
     // row_parser_cable.cpp
     int slippedToCableNeedle();
@@ -152,6 +158,9 @@ class RowParser {
     void passWhatIsPassedOver();
     bool passWraps();
     bool passWrapped();
+    bool passOverWhich();
+    void passFabric();
+    bool leftOnNeedle(Elements& out);
     bool evenly(Elements& out);
     bool passIntoOvers();
     bool passRestOnHold(Elements& out);

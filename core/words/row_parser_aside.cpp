@@ -17,7 +17,9 @@ bool RowParser::passYarn() {
         return true;
     }
     at_.moveTo(start);
-    if (!at_.isWord({"a", "b", "c", "d", "e", "f"}) || at_.peek(1).glued) return false;
+    const bool partOfName =
+        at_.peek(1).glued && (at_.is(TokenKind::Word, 1) || at_.is(TokenKind::Number, 1));
+    if (!at_.isWord({"a", "b", "c", "d", "e", "f"}) || partOfName) return false;
     at_.advance();
     return true;
 }
@@ -124,6 +126,53 @@ bool RowParser::passRestOnHold(Elements& out) {
     return false;
 }
 
+// "K5 in garter st": the fabric that stitches already counted make.
+void RowParser::passFabric() {
+    if (!at_.isWord({"in"})) return;
+    for (const std::size_t ahead : {0, 1}) {
+        const auto match = context_.vocabulary.match(at_.tokens(), at_.position() + ahead);
+        if (match && match->term->role == TermRole::Ground)
+            return at_.advance(ahead + match->tokens);
+    }
+}
+
+// "Over next 2 sts": where, which the stitch itself says.
+bool RowParser::passOverWhich() {
+    const std::size_t start = at_.position();
+    if (at_.acceptWord({"over"})) {
+        at_.skipWords(
+            {"the", "next", "last", "first", "these", "those", "foll", "following", "all"});
+        if (at_.isNumber()) figure();
+        if (at_.acceptStitchNoun()) return true;
+    }
+    at_.moveTo(start);
+    return false;
+}
+
+// "(1 st on needle)" behind stitches bound off is one more stitch; "(including st on needle)" says
+// that it has been counted.
+bool RowParser::leftOnNeedle(Elements& out) {
+    constexpr std::size_t kLongest = 12;  // tokens
+    const auto* work = out.empty() ? nullptr : std::get_if<Working>(&out.back().what);
+    const std::size_t start = at_.position();
+    const Place place = at_.peek().place;
+    if (!at_.accept(TokenKind::Open)) return false;
+    const bool including = at_.acceptWord({"including", "incl", "includes", "counting"});
+    const bool one = at_.isNumber() && at_.peek().value == 1 && at_.isStitchNoun(1);
+    bool needle = false;
+    for (std::size_t i = 0; i < kLongest && !at_.atEnd(); ++i, at_.advance()) {
+        needle = needle || at_.isWord({"needle", "bo", "off"});
+        if (at_.is(TokenKind::Close)) break;
+    }
+    const bool boundOff = one && work != nullptr && work->term == "bo";
+    if (!needle || !(including || boundOff) || !at_.accept(TokenKind::Close))
+        return at_.moveTo(start), false;
+    if (including) return true;
+    const Term* knit = context_.vocabulary.find("k");
+    out.push_back({spanning(place, at_.previous().place), working(*knit, {})});
+    return true;
+}
+
 // "(sk2p made)": a bracket that only says what the stitches before it are.
 bool RowParser::passMade() {
     constexpr std::size_t kLongest = 6;  // tokens
@@ -141,10 +190,15 @@ bool RowParser::passMade() {
 
 // After "pass slipped stitch over": "the k st", "the k2tog", which it is passed over.
 void RowParser::passWhatIsPassedOver() {
-    if (at_.previous().text != "over") return;
+    if (at_.previous().text != "over" && !at_.acceptWord({"over"})) return;
     const std::size_t start = at_.position();
-    at_.skipWords({"the", "those", "these", "both", "all", "last"});
+    const std::size_t bare = at_.position();
+    at_.skipWords({"the", "those", "these", "both", "all", "last", "them", "it"});
     if (at_.isNumber() && at_.isStitchNoun(1)) return at_.advance(2);
+    if (at_.acceptStitchNoun()) return;
+    const bool ends = at_.atEnd() || at_.is(TokenKind::Comma) || at_.is(TokenKind::Semicolon) ||
+                      at_.is(TokenKind::Stop) || at_.is(TokenKind::Close);
+    if (at_.position() != bare && ends) return;
     if (at_.acceptWord({"k", "knit", "knitted", "p", "purl", "purled", "worked"})) {
         if (at_.acceptStitchNoun()) return;
         at_.moveTo(start);

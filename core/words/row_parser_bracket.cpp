@@ -45,7 +45,11 @@ void RowParser::bracket(Elements& out) {
     }
     at_.moveTo(after);
     Tail tail;
-    if (parseExtent(tail)) return out.push_back(stretchOf(std::move(body), tail, place, false));
+    if (parseExtent(tail)) {
+        Element element = stretchOf(std::move(body), tail, place, false);
+        if (tail.toEnd && moreFollows()) std::get<Stretch>(element.what).leaves.reset();
+        return out.push_back(std::move(element));
+    }
     if (namedTimes(tail)) return out.push_back(stretchOf(std::move(body), tail, place, true));
     if (auto count = timesApart(tail)) {
         Elements last = endingOf(body, *count, place);

@@ -46,7 +46,7 @@ void RowParser::countOf(Working& work, const TermMatch& match, Tail& tail, bool&
     const bool all = at_.isWord({"all", "every", "each", "rem", "remaining", "rest", "back"}) ||
                      (at_.isWord({"the"}) && at_.isWord({"rest", "remaining", "rem"}, 1)) ||
                      (at_.isWord({"row", "rnd", "round"}) && !at_.isNumber(1));
-    if (all && !(at_.isWord({"all"}) && at_.isWord({"in", "into"}, 1))) {
+    if (all && !(at_.isWord({"all"}) && at_.isWord({"in", "into", "but"}, 1))) {
         at_.skipWords({"the", "all", "every", "each", "rem", "remaining", "rest", "back", "row",
                        "rnd", "round"});
         if (at_.acceptWord({"of"})) at_.skipWords({"the", "row", "rnd", "round", "sts"});

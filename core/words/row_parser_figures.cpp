@@ -45,6 +45,14 @@ std::optional<Figure> RowParser::times(Tail& tail) {
 std::optional<Figure> RowParser::timesApart(Tail& tail) {
     if (auto count = times(tail)) return count;
     const std::size_t start = at_.position();
+    const bool product = at_.is(TokenKind::Star) && at_.peek().value == 1 &&
+                         at_.is(TokenKind::Number, 1) &&
+                         (at_.is(TokenKind::Comma, 2) || at_.is(TokenKind::Semicolon, 2) ||
+                          at_.is(TokenKind::Stop, 2) || at_.is(TokenKind::End, 2));
+    if (product) {  // "(yo, ssk) * 3"
+        at_.advance();
+        return figure();
+    }
     if (at_.accept(TokenKind::Dash) || at_.accept(TokenKind::Comma) ||
         at_.accept(TokenKind::Semicolon) || at_.accept(TokenKind::Colon)) {
         if (auto count = times(tail)) return count;
@@ -129,7 +137,13 @@ bool RowParser::parseExtent(Tail& tail) {
         return true;
     }
     if (bracketedExtent(tail)) return true;
-    if (!at_.acceptWord({"to"})) return false;
+    if (at_.acceptWord({"all"}) && at_.acceptWord({"but"})) {
+        at_.skipWords({"the"});
+        if (parseLast(tail)) return true;
+    }
+    at_.moveTo(start);
+    at_.acceptWord({"up"});
+    if (!at_.acceptWord({"to"})) return at_.moveTo(start), false;
     at_.skipWords({"the", "within", "next"});
     if (at_.acceptWord({"end", "ends", "bor", "eor"})) {
         if (at_.acceptWord({"of"})) at_.skipWords({"the", "row", "rnd", "round", "needle"});
@@ -164,7 +178,7 @@ bool RowParser::parseLandmark(Tail& tail) {
     }
     const std::size_t start = at_.position();
     if (at_.acceptWord({"centre", "center", "middle", "central"})) {
-        if (at_.isNumber()) tail.centre = figure();
+        if (at_.isNumber()) tail.stitches = figure();
         if (at_.acceptStitchNoun()) {
             tail.to = Landmark::Centre;
             return true;
@@ -238,8 +252,19 @@ void RowParser::parseUntil(Tail& tail) {
         at_.skipWords({"of", "the", "row", "rnd", "round"});
         tail.toEnd = true;
     } else if (at_.isNumber()) {
-        tail.leaves = figure();
+        const Figure many = figure();
         at_.acceptStitchNoun();
+        const std::size_t start = at_.position();
+        at_.skipWords({"are", "remain", "on", "the"});
+        if (at_.acceptWord({"right", "rh", "righthand"})) {
+            at_.accept(TokenKind::Dash);
+            at_.skipWords({"hand", "needle"});
+            tail.to = Landmark::Made;
+            tail.stitches = many;
+            return;
+        }
+        at_.moveTo(start);
+        tail.leaves = many;
         at_.skipWords({"remain", "remains", "remaining", "rem", "left", "are", "is", "before",
                        "from", "at", "on", "the", "end", "needle", "of", "row", "rnd", "bor",
                        "eor"});
@@ -255,6 +280,8 @@ RowParser::Tail RowParser::parseTail() {
     if (at_.is(TokenKind::Semicolon) && at_.isWord({"to", "until", "across"}, 1)) at_.advance();
     at_.skipWords({"all", "for", "the"});
     if (parseExtent(tail) || namedTimes(tail)) return tail;
+    if (at_.acceptWord({"a"}) && at_.acceptWord({"total"}) && at_.acceptWord({"of"}))
+        tail.inAll = true;
     if (auto count = times(tail)) {
         tail.times = std::move(*count);
         return tail;

@@ -22,9 +22,8 @@ bool sameWork(const Element& a, const Element& b) {
 
 // "rep" is a repeat of something said before, unless a bracket or "row" follows.
 bool RowParser::atRepeat() const {
-    const bool work =
-        at_.isWord({"work"}) && at_.isWord({"from", "between"}, 1) && at_.is(TokenKind::Star, 2);
-    if (work) return true;
+    const bool verb = at_.isWord({"work", "continue", "cont", "continuing"});
+    if (verb && at_.isWord({"from", "between"}, 1) && at_.is(TokenKind::Star, 2)) return true;
     if (!isRepeatWord(at_, 0)) return false;
     std::size_t next = 1;
     if (at_.is(TokenKind::Stop, next)) ++next;
@@ -55,6 +54,15 @@ bool RowParser::repeatComesLater(int stars) const {
                 if (at_.is(TokenKind::Star, k)) return at_.peek(k).value == stars;
             }
         }
+    }
+    return false;
+}
+
+// The row repeats something from a star further on.
+bool RowParser::anyRepeatLater() const {
+    for (std::size_t i = 0; !at_.is(TokenKind::End, i); ++i) {
+        if (isRepeatWord(at_, i) && at_.isWord({"from"}, i + 1) && at_.is(TokenKind::Star, i + 2))
+            return true;
     }
     return false;
 }
@@ -133,6 +141,10 @@ void RowParser::starred(Elements& out) {
                    std::make_move_iterator(body.end()));
         return;
     }
+    if (anyRepeatLater()) {
+        complain(place, "nothing says how often the stretch between these stars is repeated",
+                 "\"rep from *\" and how far");
+    }
     Stretch stretch;
     stretch.body = std::move(body);
     stretch.starred = true;
@@ -207,15 +219,18 @@ Element RowParser::repeated(Elements body, const Place& start, int worked) {
         at_.moveTo(before);
     }
     // "to end, end k1": what follows says how many are left.
-    if (tail.toEnd) {
-        const std::size_t here = at_.position();
-        skipSeparators();
-        ParsedRow stated;
-        const bool last = at_.atEnd() || at_.is(TokenKind::Close) || parseStated(stated);
-        at_.moveTo(here);
-        if (!last) stretch.leaves.reset();
-    }
+    if (tail.toEnd && moreFollows()) stretch.leaves.reset();
     return element;
+}
+
+// Something else than the end of the row, a closing bracket or a stated count comes next.
+bool RowParser::moreFollows() {
+    const std::size_t here = at_.position();
+    skipSeparators();
+    ParsedRow stated;
+    const bool last = at_.atEnd() || at_.is(TokenKind::Close) || parseStated(stated);
+    at_.moveTo(here);
+    return !last;
 }
 
 // "ending last rep k2 instead of k5", "ending last rep at **", "ending k2 instead of k5".
@@ -308,7 +323,7 @@ Element RowParser::stretchOf(Elements body, const Tail& tail, const Place& place
     stretch.named = tail.named;
     stretch.to = tail.to;
     stretch.before = tail.before;
-    stretch.centre = tail.centre;
+    stretch.stitches = tail.stitches;
     return {place, std::move(stretch)};
 }
 

@@ -15,10 +15,26 @@ void RowParser::stitch(Elements& out, const TermMatch& match, const Place& place
     Working work = working(term, match);
     Tail tail;
     bool counted = match.number > 0;
+    if ((work.term == "k" || work.term == "p") && !counted) {
+        if (const int made = loopsFrontAndBack()) {
+            const char* name = made == 2 ? "fb" : made == 3 ? "fbf" : "";
+            const Term* known = context_.vocabulary.find(work.term + name);
+            if (known != nullptr && *name != 0) work = working(*known, {});
+            work.makes = made;
+            counted = true;
+        }
+    }
+    if (work.makes > 1 && at_.isWord({"of"})) {  // "kfb of next st"
+        at_.skipWords({"of", "the", "next", "first", "last", "same", "each", "foll", "following"});
+        at_.acceptStitchNoun();
+        counted = true;
+    }
     countOf(work, match, tail, counted);
     if (work.term == "drop") {  // "drop 1 yo", "drop extra loops"
-        at_.skipWords({"of", "the", "extra", "yo", "yos", "yarnover", "yarnovers", "yarn", "overs",
-                       "loop", "loops", "wrap", "wraps"});
+        at_.skipWords({"of",   "the",   "extra", "yo",    "yos",    "yarnover", "yarnovers",
+                       "yarn", "overs", "loop",  "loops", "wrap",   "wraps",    "sts",
+                       "st",   "from",  "off",   "left",  "needle", "previous", "prev",
+                       "last", "row",   "rnd",   "below"});
     }
     // "k next 2 sts tog"
     if (at_.isWord({"tog", "together"}) && work.takes == 1 && work.makes == 1) {
@@ -36,6 +52,7 @@ void RowParser::stitch(Elements& out, const TermMatch& match, const Place& place
     const bool stop = at_.is(TokenKind::Stop) && at_.peek().glued && word.size() <= 2 &&
                       at_.isWord({"to", "until", "till", "across"}, 1);
     if (stop) at_.advance();  // "P. to end"
+    if (counted && !tail.any()) passFabric();
     int into = 0;
     bool each = false;
     const std::size_t before = at_.position();

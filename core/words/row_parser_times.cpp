@@ -96,8 +96,10 @@ bool RowParser::evenly(Elements& out) {
     even = at_.acceptWord({"evenly"}) || even;
     if (!even) return at_.moveTo(start), false;
     at_.skipWords({"spaced", "across", "around", "over", "along", "in", "the", "this", "row", "rnd",
-                   "round", "to", "end", "all", "of"});
+                   "round", "all", "of"});
     at_.acceptStitchNoun();
+    Tail extent;  // what follows takes what is left
+    parseExtent(extent);
     Working shaped;
     shaped.term = std::string(kEvenly);
     shaped.takes = inc ? 0 : 2;

@@ -97,12 +97,12 @@ void spellOutEachEnd(std::vector<Token>& body) {
         ends = acceptAtEachEnd(at);
         if (ends.empty()) return;
     }
-    at.accept(TokenKind::Stop);
+    if (!at.accept(TokenKind::Stop)) at.accept(TokenKind::Colon);
     // Nothing but a stated count may follow.
     if (!at.atEnd() && !at.is(TokenKind::Open) && !at.is(TokenKind::Dash) && !at.isNumber()) return;
     std::string row = ends == "m1" ? between + " 1, m1, " : ends + ", ";
     row += between + " to last " + (ends == "k2tog" ? "2 sts, " : "st, ");
-    row += ends == "m1" ? "m1, " + between + " 1" : ends;
+    row += ends == "m1" ? "m1, " + between + " 1, " : ends + ", ";
     std::vector<Token> spelled;
     append(spelled, row, place);
     spelled.insert(spelled.end(), body.begin() + static_cast<std::ptrdiff_t>(at.position()),

@@ -34,6 +34,7 @@ target_sources(core PRIVATE
     words/row_numbers.cpp
     words/row_parser.cpp
     words/row_parser_aside.cpp
+    words/row_parser_bobble.cpp
     words/row_parser_bracket.cpp
     words/row_parser_cable.cpp
     words/row_parser_count.cpp

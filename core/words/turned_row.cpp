@@ -22,10 +22,19 @@ Legs legsOf(const Elements& elements) {
     Legs found;
     Elements leg;
     const auto close = [&] {
-        const bool works = std::any_of(leg.begin(), leg.end(), [](const Element& e) {
-            return !std::holds_alternative<Aside>(e.what);
-        });
-        if (works) found.legs.push_back(std::move(leg));
+        const auto does = [](const Element& e) { return !std::holds_alternative<Aside>(e.what); };
+        const auto makesOnly = [&](const Element& e) {
+            const auto* work = std::get_if<Working>(&e.what);
+            return !does(e) || (work != nullptr && work->takes == 0);
+        };
+        bool works = std::any_of(leg.begin(), leg.end(), does);
+        if (works && !found.legs.empty() && std::all_of(leg.begin(), leg.end(), makesOnly)) {
+            // "Turn and cast on 6 sts" goes no way back.
+            found.legs.back().insert(found.legs.back().end(), leg.begin(), leg.end());
+            works = false;
+        } else if (works) {
+            found.legs.push_back(std::move(leg));
+        }
         leg.clear();
         return works;
     };

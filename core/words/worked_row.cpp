@@ -46,9 +46,17 @@ class Worker {
 
     // Elements that are worked once; open stretches among them become parts of their own.
     void walk(const Elements& elements) {
+        const auto shaping = std::find_if(elements.begin(), elements.end(), [](const Element& e) {
+            const auto* work = std::get_if<Working>(&e.what);
+            return work != nullptr && work->term == kEvenly;
+        });
         for (const Element& element : elements) {
             if (problem_) return;
             if (const auto* stretch = std::get_if<Stretch>(&element.what)) {
+                if (shaping != elements.end() && &element < &*shaping) {
+                    shapedEvenly(*stretch, std::get<Working>(shaping->what), element.place);
+                    continue;
+                }
                 open(*stretch, element.place);
             } else if (const auto* choice = std::get_if<Choice>(&element.what)) {
                 walk(chosenReading(*choice, proof_.counted.chosen).elements);
@@ -65,8 +73,7 @@ class Worker {
     void collect(const Element& element, std::vector<TermWorked>& out) {
         if (problem_) return;
         if (const auto* work = std::get_if<Working>(&element.what)) {
-            if (work->term == kEvenly)
-                return refuse("does not say where its increases or decreases stand");
+            if (work->term == kEvenly) return;  // spread over the stretch before it
             const int times = work->count.of(size_);
             if (!room(out.size() + static_cast<std::size_t>(std::max(0, times)))) return;
             out.insert(out.end(), static_cast<std::size_t>(std::max(0, times)),
@@ -188,6 +195,35 @@ class Worker {
         std::vector<TermWorked> last = collected(stretch.lastTime);
         terms_.insert(terms_.end(), std::make_move_iterator(last.begin()),
                       std::make_move_iterator(last.end()));
+    }
+
+    // "K, inc 4 sts evenly": the increases or decreases stand in the middle of as many equal parts.
+    void shapedEvenly(const Stretch& stretch, const Working& shaping, const Place& place) {
+        if (own_ >= proof_.counted.own.size()) return;
+        const auto solved = proof_.fit.solved.find(proof_.counted.own[own_++].variable);
+        const std::vector<TermWorked> body = collected(stretch.body);
+        if (solved == proof_.fit.solved.end() || !solved->second.isConstant() || body.size() != 1)
+            return refuse("does not say where its increases or decreases stand");
+        const std::int64_t shaped = shaping.count.of(size_);
+        const std::int64_t plain = solved->second.constant();
+        const bool decreases = shaping.takes > 0;  // in the place of stitches, not between them
+        const std::int64_t parts = plain + (decreases ? shaped : 0);
+        if (plain < 0 || !room(static_cast<std::size_t>(plain + shaped))) return;
+        const bool purl = body.front().term == "p";
+        TermWorked change =
+            decreases ? TermWorked{purl ? "p2tog" : "k2tog", 2, 1, "k2tog", "p2tog", place}
+                      : TermWorked{purl ? "m1p" : "m1", 0, 1, "m1", "m1p", place};
+        if (purl) std::swap(change.rightId, change.wrongId);
+        std::int64_t done = 0;
+        const auto isNext = [&](std::int64_t part) {
+            return done < shaped && (2 * done + 1) * parts / (2 * shaped) <= part;
+        };
+        for (std::int64_t part = 0; part < parts; ++part) {
+            const bool instead = decreases && isNext(part);
+            for (; isNext(part); ++done) terms_.push_back(change);
+            if (!instead) terms_.push_back(body.front());
+        }
+        terms_.insert(terms_.end(), static_cast<std::size_t>(shaped - done), change);
     }
 
     // A rib that may stop in the middle of its body: `count` stitches of it. What does not make a

@@ -60,7 +60,8 @@ struct IntoOne {
 
 // What a stretch may go up to instead of the row's end.
 // Turned: where an earlier short row was turned, "to wrapped st".
-enum class Landmark { None, Marker, Centre, BoundOff, Turned };
+// Made: "until there are 14 sts on right needle".
+enum class Landmark { None, Marker, Centre, BoundOff, Turned, Made };
 
 // A stretch worked as often as the row has room: "*..; rep from * to last 2 sts", "k to end".
 struct Stretch {
@@ -73,7 +74,7 @@ struct Stretch {
     std::optional<std::size_t> named;  // "A times": which of WrittenPattern::counts
     Landmark to = Landmark::None;      // "k to m": how far, the markers say
     Figure before{0};                  // "k to 2 sts before m"
-    Figure centre{1};                  // for Centre: "to centre 3 sts"
+    Figure stitches{1};                // for Centre: "to centre 3 sts"; for Made: how many
 };
 
 // Things that count nothing: markers, turning, where the yarn lies.

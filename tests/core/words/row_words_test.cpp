@@ -1,0 +1,58 @@
+#include "tests/core/words/reading.h"
+
+// What single rows take and make, worked out by hand from the definitions of the stitches (Craft
+// Yarn Council abbreviations).
+namespace lacewright {
+namespace {
+
+TEST(RowWords, TakeAndMakeAsByHand) {
+    const std::pair<const char*, const char*> rows[] = {
+        {"sl 1, k2, psso over 2 sts", "3 / 2"},
+        {"sl 1, k2, pass slipped st over both", "3 / 2"},
+        {"dec 1 over next 2 sts", "2 / 1"},
+        {"k1, drop 2 yos", "3 / 1"},
+        {"p1, drop 1 yo, p1", "3 / 2"},
+        {"k1, drop yo from prev row, k1", "3 / 2"},
+        {"k1, [k2, p2] across, k1", "4n + 2 / 4n + 2"},
+        {"k5 in garter st, k to last 5 sts, k5", "n + 10 / n + 10"},
+        {"k into front, back and front of next st", "1 / 3"},
+        {"knit in front and back of next st, k1", "2 / 3"},
+        {"bind off 3 (1 st on needle), k4", "8 / 5"},
+        {"bo 3, k5 (including st on needle after bo)", "8 / 5"},
+        {"*k1, p1; rep from * for a total of 5 times", "10 / 10"},
+        {"k1, (k2, p2) * 4, k1", "18 / 18"},
+        {"k all but last 2 sts, k2tog", "n + 2 / n + 1"},
+        {"k up to last 2 sts, k2tog", "n + 2 / n + 1"},
+        {"k3, (k1, yo, k1) in next st, turn, p3, turn, sk2p, k3", "7 / 7"},
+        {"k2, inc 4 sts evenly to last 2 sts, k2", "n + 4 / n + 8"},
+        {"k, dec 4 sts evenly across", "n + 8 / n + 4"},
+        {"first 5 sts in garter st, p to last 5 sts, last 5 sts in garter st", "n + 10 / n + 10"},
+        {"k to last 3 sts, k2tog, k1. +2 sts", "n + 3 / n + 2"},
+    };
+    for (const auto& [row, forms] : rows) EXPECT_EQ(formsOfRow(row), forms) << row;
+}
+
+TEST(RowWords, ARepeatWithoutAnEndIsToldWhenAnotherFollows) {
+    EXPECT_NE(errorsOf("Row 1: *k2, p2*; **k1, p1**; rep from * to end"), "");
+}
+
+TEST(RowWords, ChangesAreNoCounts) {
+    const std::string text = "Cast on 20\nRow 1: k1, m1, k to last st, m1, k1";
+    for (const char* said : {" +2 sts", " (+2 sts)", " 2 sts increased; 22 sts", ", [+2 sts = 22]",
+                             ". Stitch count: 22", ". Total: 22 sts"})
+        EXPECT_EQ(countsOf(text + said), "22") << said;
+    EXPECT_EQ(countsOf(text + ". Stitch count: 23"), "22!");
+}
+
+TEST(RowWords, ChartsAreToldOnce) {
+    const std::string errors =
+        errorsOf("Cast on 20\nRow 1: k3, work Chart A to last 3 sts, k3\nRow 2: work chart\n");
+    EXPECT_EQ(errors,
+              "text:2:17: this row names a chart, and rows that name a chart cannot be counted; "
+              "expected the stitches of the row in words\n"
+              "    Row 1: k3, work Chart A to last 3 sts, k3\n"
+              "                    ^^^^^\n");
+}
+
+}  // namespace
+}  // namespace lacewright
