@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/check/figure_pairs.h"
+
 namespace lacewright {
 namespace {
 
@@ -30,7 +32,10 @@ void Testimony::Landing::add(const Landing& other, double times) {
 }
 
 Testimony::Testimony(const LetterGrid& grid, const Alphabet& alphabet, SymmetryMap map)
-    : grid_(grid), alphabet_(alphabet), map_(map) {
+    : grid_(grid),
+      alphabet_(alphabet),
+      map_(map),
+      bothEnds_(map.dy == 0 && isInvolution(map.region, map.mirror, map.dx, map.dy)) {
     Landing all;
     for (int y = 0; y < grid.height(); ++y) {
         landings_.push_back(landingOf(y));
@@ -125,7 +130,7 @@ double Testimony::agreement(int y, const std::vector<float>& odds) const {
         const auto image = grid_.at(place.x, place.y);
         if (cell >= 0 && image >= 0) sum += odds[at(image, cell)];
     }
-    return map_.mirror && map_.dy == 0 ? sum / 2 : sum;  // every pair seen from both ends
+    return bothEnds_ ? sum / 2 : sum;
 }
 
 Testimony::View Testimony::viewOn(int y) const {
@@ -141,13 +146,14 @@ Testimony::View Testimony::viewOn(int y) const {
         held += holds;
         ++seen;
     }
-    View view{oddsFrom(others), std::clamp(held / seen, 0.02, 0.98), {}, {}, {}};
-    bool twice = true;  // carried there and back: the same witness
+    View view{oddsFrom(others), std::clamp(held / seen, 0.02, 0.98), {}, {}, {}, {}};
+    bool twice = true;  // carried there and back
     for (int x = 0; x < grid_.width(); ++x) {
         const GridPlace to = imageOf(map_, {x, y});
         const GridPlace back = originOf(map_, {x, y});
         if (map_.dy == 0) {
-            view.within.push_back(to.inside() && to.x != x ? to.x : -1);
+            view.to.push_back(to.x == x ? -1 : to.x);
+            view.from.push_back(bothEnds_ || back.x == x ? -1 : back.x);
             continue;
         }
         view.images.push_back(to.inside() ? grid_.at(to.x, to.y) : Alphabet::kNone);
@@ -158,21 +164,60 @@ Testimony::View Testimony::viewOn(int y) const {
     return view;
 }
 
-void Testimony::addFromRow(int y, const std::vector<Alphabet::Letter>& others, const View& view,
+std::vector<Alphabet::Letter> Testimony::lettersOf(int y) const {
+    std::vector<Alphabet::Letter> letters;
+    letters.reserve(static_cast<std::size_t>(grid_.width()));
+    for (int x = 0; x < grid_.width(); ++x) letters.push_back(grid_.at(x, y));
+    return letters;
+}
+
+double Testimony::sumFromRow(const View& view, const std::vector<Alphabet::Letter>& others,
+                             const std::vector<Alphabet::Letter>& letters) const {
+    double sum = 0;
+    for (std::size_t x = 0; x < others.size(); ++x) {
+        if (letters[x] >= 0 && others[x] >= 0) sum += view.odds[at(others[x], letters[x])];
+    }
+    return sum;
+}
+
+// What two cells of one row say of one another; where either is the other's image, the mean.
+double Testimony::pairOdds(const View& view, Alphabet::Letter image, Alphabet::Letter cell) const {
+    const double there = view.odds[at(image, cell)];
+    return bothEnds_ ? (there + view.odds[at(cell, image)]) / 2 : there;
+}
+
+// All that hangs on one cell of a row, if it holds `cell`.
+double Testimony::cellWithinRow(const View& view, const std::vector<Alphabet::Letter>& letters,
+                                std::size_t x, Alphabet::Letter cell) const {
+    const auto letterAt = [&](int place) {
+        return place < 0 ? Alphabet::kNone : letters[static_cast<std::size_t>(place)];
+    };
+    const auto image = letterAt(view.to[x]);
+    const auto origin = letterAt(view.from[x]);
+    return (image < 0 ? 0 : pairOdds(view, image, cell)) +
+           (origin < 0 ? 0 : pairOdds(view, cell, origin));
+}
+
+double Testimony::sumWithinRow(const View& view,
+                               const std::vector<Alphabet::Letter>& letters) const {
+    double sum = 0;
+    for (std::size_t x = 0; x < view.to.size(); ++x) {
+        if (letters[x] >= 0) sum += cellWithinRow(view, letters, x, letters[x]);
+    }
+    return sum / 2;  // every pair hangs on two cells
+}
+
+void Testimony::addFromRow(const std::vector<Alphabet::Letter>& drawn,
+                           const std::vector<Alphabet::Letter>& others, const View& view,
                            std::vector<float>& weights) const {
     const auto letters = static_cast<std::size_t>(alphabet_.size());
-    double sum = 0;
-    for (int x = 0; x < static_cast<int>(others.size()); ++x) {
-        const auto there = others[static_cast<std::size_t>(x)];
-        const auto cell = grid_.at(x, y);
-        if (cell >= 0 && there >= 0) sum += view.odds[at(there, cell)];
-    }
+    const double sum = sumFromRow(view, others, drawn);
     // What a letter adds is the same wherever cell and image hold the same letters.
     std::vector<float> known(letters * letters * letters);
     std::vector<bool> isKnown(letters * letters);
-    for (int x = 0; x < static_cast<int>(others.size()); ++x) {
-        const auto there = others[static_cast<std::size_t>(x)];
-        const auto cell = grid_.at(x, y);
+    for (std::size_t x = 0; x < others.size(); ++x) {
+        const auto there = others[x];
+        const auto cell = drawn[x];
         if (there < 0 || cell < 0) continue;
         float* logs = &known[at(there, cell) * letters];
         if (!isKnown[at(there, cell)]) {
@@ -183,62 +228,38 @@ void Testimony::addFromRow(int y, const std::vector<Alphabet::Letter>& others, c
                 logs[z] = static_cast<float>(mixed(other, view.holds));
             }
         }
-        float* weight = &weights[static_cast<std::size_t>(x) * letters];
-        for (std::size_t z = 0; z < letters; ++z) weight[z] += logs[z];
+        for (std::size_t z = 0; z < letters; ++z) weights[x * letters + z] += logs[z];
     }
 }
 
-// Both ends of a pair lie in the row itself.
-void Testimony::addWithinRow(int y, const View& view, std::vector<float>& weights) const {
+void Testimony::addWithinRow(const std::vector<Alphabet::Letter>& drawn, const View& view,
+                             std::vector<float>& weights) const {
     const auto letters = static_cast<std::size_t>(alphabet_.size());
-    const double sum = agreement(y, view.odds);
-    for (int x = 0; x < grid_.width(); ++x) {
-        const GridPlace self{x, y};
-        const auto cell = grid_.at(x, y);
-        const GridPlace to = imageOf(map_, self);
-        const GridPlace from = originOf(map_, self);
-        const auto letterAt = [&](const GridPlace& place) {
-            return !place.inside() || place == self ? Alphabet::kNone : grid_.at(place.x, place.y);
-        };
-        const auto image = letterAt(to);
-        const auto origin = map_.mirror ? Alphabet::kNone : letterAt(from);
-        if (cell < 0 || (image < 0 && origin < 0)) continue;
-        const auto oddsOf = [&](Alphabet::Letter z) {
-            return (image < 0 ? 0.0 : view.odds[at(image, z)]) +
-                   (origin < 0 ? 0.0 : view.odds[at(z, origin)]);
-        };
-        const double rest = sum - oddsOf(cell);
+    const double sum = sumWithinRow(view, drawn);
+    for (std::size_t x = 0; x < drawn.size(); ++x) {
+        if (drawn[x] < 0 || (view.to[x] < 0 && view.from[x] < 0)) continue;
+        const double rest = sum - cellWithinRow(view, drawn, x, drawn[x]);
         for (std::size_t z = 0; z < letters; ++z) {
-            weights[static_cast<std::size_t>(x) * letters + z] += static_cast<float>(
-                mixed(rest + oddsOf(static_cast<Alphabet::Letter>(z)), view.holds));
+            const double other =
+                rest + cellWithinRow(view, drawn, x, static_cast<Alphabet::Letter>(z));
+            weights[x * letters + z] += static_cast<float>(mixed(other, view.holds));
         }
     }
 }
 
 void Testimony::addTo(int y, const View& view, std::vector<float>& weights) const {
-    if (map_.dy == 0) return addWithinRow(y, view, weights);
-    addFromRow(y, view.images, view, weights);
-    addFromRow(y, view.origins, view, weights);
+    const auto drawn = lettersOf(y);
+    if (map_.dy == 0) return addWithinRow(drawn, view, weights);
+    addFromRow(drawn, view.images, view, weights);
+    addFromRow(drawn, view.origins, view, weights);
 }
 
 double Testimony::weightOf(const View& view, const std::vector<Alphabet::Letter>& letters) const {
+    if (map_.dy == 0) return mixed(sumWithinRow(view, letters), view.holds);
     double weight = 0;
     for (const auto* others : {&view.images, &view.origins}) {
-        double sum = 0;
-        for (std::size_t x = 0; x < others->size(); ++x) {
-            if (letters[x] >= 0 && (*others)[x] >= 0)
-                sum += view.odds[at((*others)[x], letters[x])];
-        }
-        if (!others->empty()) weight += mixed(sum, view.holds);
+        if (!others->empty()) weight += mixed(sumFromRow(view, *others, letters), view.holds);
     }
-    double sum = 0;
-    for (std::size_t x = 0; x < view.within.size(); ++x) {
-        if (view.within[x] < 0 || letters[x] < 0) continue;
-        const auto there = letters[static_cast<std::size_t>(view.within[x])];
-        if (there >= 0) sum += view.odds[at(there, letters[x])];
-    }
-    if (map_.mirror) sum /= 2;  // every pair seen from both ends
-    if (!view.within.empty()) weight += mixed(sum, view.holds);
     return weight;
 }
 

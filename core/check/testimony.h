@@ -21,9 +21,10 @@ class Testimony {
         std::vector<float> odds;  // log P(image v | cell z) / P(v), at [v * letters + z]
         double holds = 0;         // how often the symmetry holds for a pair of rows
         // By x: the letter in another row that the cell is carried to, and comes from; or, where
-        // the symmetry stays within the row, the x it is carried to. kNone or -1: nowhere.
+        // the symmetry stays within the row, the x it is carried to and comes from. kNone or -1:
+        // nowhere. Nothing comes from where it is carried to: that is the same witness.
         std::vector<Alphabet::Letter> images, origins;
-        std::vector<int> within;
+        std::vector<int> to, from;
     };
     View viewOn(int y) const;
     // Adds log odds for every letter of every cell of row `y` of the grid, the other cells as
@@ -46,13 +47,23 @@ class Testimony {
     Landing landingOf(int y) const;
     std::vector<float> oddsFrom(const Landing& landing) const;
     double agreement(int y, const std::vector<float>& odds) const;
-    void addFromRow(int y, const std::vector<Alphabet::Letter>& others, const View& view,
+    std::vector<Alphabet::Letter> lettersOf(int y) const;
+    double sumFromRow(const View& view, const std::vector<Alphabet::Letter>& others,
+                      const std::vector<Alphabet::Letter>& letters) const;
+    double pairOdds(const View& view, Alphabet::Letter image, Alphabet::Letter cell) const;
+    double cellWithinRow(const View& view, const std::vector<Alphabet::Letter>& letters,
+                         std::size_t x, Alphabet::Letter cell) const;
+    double sumWithinRow(const View& view, const std::vector<Alphabet::Letter>& letters) const;
+    void addFromRow(const std::vector<Alphabet::Letter>& drawn,
+                    const std::vector<Alphabet::Letter>& others, const View& view,
                     std::vector<float>& weights) const;
-    void addWithinRow(int y, const View& view, std::vector<float>& weights) const;
+    void addWithinRow(const std::vector<Alphabet::Letter>& drawn, const View& view,
+                      std::vector<float>& weights) const;
 
     const LetterGrid& grid_;
     const Alphabet& alphabet_;
     SymmetryMap map_;
+    bool bothEnds_;                  // within a row every pair is seen from both of its ends
     std::vector<Landing> landings_;  // by the row that is carried; without figures: empty
     std::vector<double> holds_;      // how well the map holds for each of them
 };

@@ -301,7 +301,7 @@ void largeCharts() {
 int run(int perLine, CorpusHalf half, bool cases) {
     const unsigned seed = half == CorpusHalf::Held ? 90210U : 2024U;
     Score::printHead();
-    Score everything, symmetricVisible, symmetricLean;
+    Score everything, published, symmetricVisible, symmetricLean;
     for (const MutationCorpus& corpus : mutationCorpora(half)) {
         std::mt19937 random(seed);
         std::map<std::pair<bool, Slip>, Score> scores;
@@ -315,6 +315,7 @@ int run(int perLine, CorpusHalf half, bool cases) {
             if (cases && score.first < 0.5) printCase(corpus.name, slip, right, *mutant, score);
             scores[{mutant->countsChange, slip}].add(score);
             everything.add(score);
+            if (corpus.published) published.add(score);
             if (isSymmetric && mutant->countsChange) symmetricVisible.add(score);
             if (isSymmetric && !mutant->countsChange && slip == Slip::LeanSwapped)
                 symmetricLean.add(score);
@@ -325,7 +326,8 @@ int run(int perLine, CorpusHalf half, bool cases) {
     }
     symmetricVisible.print("ALL with symmetry, counts change");
     symmetricLean.print("ALL with symmetry, silent lean swaps");
-    everything.print("EVERYTHING");
+    published.print("PUBLISHED PATTERNS AND SAMPLES, all slips");
+    everything.print("EVERYTHING, charts without symmetry too");
     for (int errors = 2; errors <= 4; ++errors) {
         Score all, symmetric;
         for (const MutationCorpus& corpus : mutationCorpora(half)) {

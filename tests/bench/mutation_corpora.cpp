@@ -18,13 +18,13 @@ std::vector<MutationCorpus> mutationCorpora(CorpusHalf half) {
         const bool symmetric = hasExactSymmetry(chart);
         published->push_back({std::move(chart), symmetric});
     }
-    all.push_back({"published", [published](std::mt19937& random) {
+    all.push_back({"published", true, [published](std::mt19937& random) {
                        return (*published)[random() % published->size()];
                    }});
     for (const Symmetry symmetry : {Symmetry::Mirror, Symmetry::MirrorAndDiagonals,
                                     Symmetry::Translation, Symmetry::Diagonals, Symmetry::None}) {
         const bool symmetric = symmetry != Symmetry::Diagonals && symmetry != Symmetry::None;
-        all.push_back({nameOf(symmetry), [symmetry, symmetric](std::mt19937& random) {
+        all.push_back({nameOf(symmetry), false, [symmetry, symmetric](std::mt19937& random) {
                            return CorpusChart{randomMotif(symmetry, random), symmetric};
                        }});
     }

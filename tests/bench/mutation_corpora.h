@@ -17,6 +17,7 @@ struct CorpusChart {
 
 struct MutationCorpus {
     std::string name;
+    bool published = false;  // patterns from handbooks and samples; else made up at random
     std::function<CorpusChart(std::mt19937&)> draw;
 };
 
