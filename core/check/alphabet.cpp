@@ -1,12 +1,18 @@
 #include "core/check/alphabet.h"
 
 #include <algorithm>
-#include <numeric>
+
+#include "core/check/turned_rows.h"
+#include "core/check/usual_stitches.h"
 
 namespace lacewright {
 namespace {
 
-constexpr double kSmoothing = 0.5;  // cells every letter is thought to have more than it has
+// Cells that are thought to have been seen before the chart: of the ground, of every figure, and of
+// all figures together as usual in lace.
+constexpr double kGroundBefore = 0.5;
+constexpr double kFigureBefore = 0.1;
+constexpr double kFiguresBefore = 2.0;
 
 bool takesPart(const StitchCatalogue& stitches, StitchIndex index) {
     const Stitch& stitch = stitches[index];
@@ -43,37 +49,85 @@ std::vector<StitchIndex> chosenStitches(const StitchCatalogue& stitches,
     };
     for (std::size_t i = 0, drawn = chosen.size(); i < drawn; ++i) add(stitches[chosen[i]].mirror);
     for (const char* id : {"k", "yo", "k2tog", "ssk"}) add(id);
+    const bool hasDouble = std::any_of(chosen.begin(), chosen.end(), [&](StitchIndex i) {
+        return stitches[i].takes == 3 && stitches[i].makes == 1;
+    });
+    if (!hasDouble) add("sk2p");
     return chosen;
+}
+
+LetterKind kindOf(const Stitch& stitch, bool isGround) {
+    if (isGround) return LetterKind::Ground;
+    if (stitch.kind == StitchKind::NoStitch) return LetterKind::Gap;
+    return stitch.net() != 0 ? LetterKind::Shaping : LetterKind::Texture;
+}
+
+void turnRows(const Chart& chart, Alphabet& alphabet) {
+    const StitchIndex ground = alphabet.stitches[0];
+    const StitchIndex other = otherGround(*chart.stitches, ground);
+    if (other != kCovered) alphabet.otherGround = alphabet.letterOf[other];
+    alphabet.turned.assign(static_cast<std::size_t>(chart.height()), false);
+    if (alphabet.otherGround != Alphabet::kNone) alphabet.turned = turnedRows(chart, ground, other);
+}
+
+void countLetters(const Chart& chart, Alphabet& alphabet) {
+    std::vector<int> drawn(alphabet.stitches.size(), 0);
+    for (int row = 0; row < chart.height(); ++row) {
+        for (const StitchIndex index : chart.row(row).cells()) {
+            const auto letter = alphabet.letterIn(row, index);
+            if (letter >= 0) ++drawn[static_cast<std::size_t>(letter)];
+        }
+    }
+    double usual = 0;
+    const auto usualOf = [&](std::size_t letter) {
+        return usualness((*chart.stitches)[alphabet.stitches[letter]].id);
+    };
+    for (std::size_t i = 1; i < drawn.size(); ++i) usual += usualOf(i);
+    double figures = 0;
+    for (std::size_t i = 0; i < drawn.size(); ++i) {
+        const double before =
+            i == 0 ? kGroundBefore : kFigureBefore + kFiguresBefore * usualOf(i) / usual;
+        alphabet.counts.push_back(drawn[i] + before);
+        if (i > 0) figures += alphabet.counts.back();
+    }
+    for (std::size_t i = 0; i < drawn.size(); ++i) {
+        const double all = i == 0 ? figures + alphabet.counts[0] : figures;
+        alphabet.shares.push_back(alphabet.counts[i] / all);
+    }
 }
 
 }  // namespace
 
 Alphabet alphabetOf(const Chart& chart) {
     const StitchCatalogue& stitches = *chart.stitches;
-    const std::vector<int> cells = cellsOfEach(chart);
     Alphabet alphabet;
-    alphabet.stitches = chosenStitches(stitches, cells);
+    alphabet.stitches = chosenStitches(stitches, cellsOfEach(chart));
     alphabet.letterOf.assign(stitches.size() + 1, Alphabet::kNone);
     for (int letter = 0; letter < alphabet.size(); ++letter) {
         alphabet.letterOf[alphabet.stitches[static_cast<std::size_t>(letter)]] =
             static_cast<Alphabet::Letter>(letter);
     }
-    double all = 0;
-    for (const StitchIndex index : alphabet.stitches) all += cells[index] + kSmoothing;
-    const double ground = cells[alphabet.stitches[0]] + kSmoothing;
+    turnRows(chart, alphabet);
+    countLetters(chart, alphabet);
     for (const StitchIndex index : alphabet.stitches) {
-        const auto mirror = stitches.find(stitches[index].mirror);
+        const Stitch& stitch = stitches[index];
+        const auto mirror = stitches.find(stitch.mirror);
         const auto letter = mirror ? alphabet.letterOf[*mirror] : Alphabet::kNone;
         alphabet.mirrors.push_back(letter == Alphabet::kNone ? alphabet.letterOf[index] : letter);
-        alphabet.centred.push_back(stitches[index].kind == StitchKind::Decrease &&
-                                   stitches[index].lean == Lean::Centred);
-        if (stitches[index].kind == StitchKind::NoStitch) {
-            alphabet.noStitch = static_cast<Alphabet::Letter>(alphabet.shares.size());
-        }
-        const bool isGround = index == alphabet.stitches[0];
-        alphabet.shares.push_back((cells[index] + kSmoothing) / (isGround ? all : all - ground));
+        alphabet.centred.push_back(stitch.kind == StitchKind::Decrease &&
+                                   stitch.lean == Lean::Centred);
+        alphabet.kinds.push_back(kindOf(stitch, index == alphabet.stitches[0]));
+        if (alphabet.kinds.back() == LetterKind::Gap)
+            alphabet.noStitch = static_cast<Alphabet::Letter>(alphabet.kinds.size() - 1);
     }
     return alphabet;
+}
+
+double Alphabet::shareWithout(Letter letter, Letter without) const {
+    const auto own = static_cast<std::size_t>(letter);
+    if (without <= kGround || letter == kGround) return shares[own];
+    const double figures = counts[own] / shares[own];
+    return std::max(counts[own] - (letter == without ? 1 : 0), 1e-6) / (figures - 1);
 }
 
 LetterGrid::LetterGrid(const Chart& chart, const Alphabet& alphabet, int firstRow, int lastRow)
@@ -84,7 +138,7 @@ LetterGrid::LetterGrid(const Chart& chart, const Alphabet& alphabet, int firstRo
     letters_.reserve(static_cast<std::size_t>(width_) * static_cast<std::size_t>(height_));
     for (int row = firstRow; row <= lastRow; ++row) {
         for (const StitchIndex index : chart.row(row).cells()) {
-            letters_.push_back(alphabet.letterOf[index]);
+            letters_.push_back(alphabet.letterIn(row, index));
         }
     }
 }

@@ -7,6 +7,11 @@
 
 namespace lacewright {
 
+// What a letter is for. Each keeps to symmetries of its own: purl columns run straight up where
+// eyelets wander.
+enum class LetterKind : std::uint8_t { Ground, Texture, Shaping, Gap };
+inline constexpr std::size_t kLetterKinds = 4;
+
 // The stitches of a chart as a few small numbers, for statistics over its cells. Only stitches one
 // cell wide take part: those the chart holds, the mirror images of them, and a yarn over and two
 // leaning decreases that could be missing altogether. A cell without a stitch has a letter too.
@@ -18,6 +23,8 @@ struct Alphabet {
     std::vector<StitchIndex> stitches;  // by letter, the most frequent first
     std::vector<Letter> mirrors;        // by letter
     std::vector<bool> centred;          // by letter: a decrease that leans to neither side
+    std::vector<LetterKind> kinds;      // by letter
+    std::vector<double> counts;    // of each letter, with a few cells as charts usually have them
     std::vector<double> shares;    // of each letter among the figures; for letter 0 of all cells
     std::vector<Letter> letterOf;  // by stitch index
     Letter noStitch = kNone;       // the letter of cells without a stitch, if there are any
@@ -25,10 +32,24 @@ struct Alphabet {
     // The ground of the fabric: the most frequent stitch. Every other stitch is a figure.
     static constexpr Letter kGround = 0;
 
-    int size() const { return static_cast<int>(stitches.size()); }
-    Letter at(const Chart& chart, int row, int column) const {
-        return letterOf[chart.row(row).at(column)];
+    // The share of a letter among the figures but one that is drawn as `without`.
+    double shareWithout(Letter letter, Letter without) const;
+
+    // Rows that are mostly purl in a knitted ground, or the other way round: in them the two
+    // letters change places, so that plain rows are ground on whichever side they are knitted.
+    std::vector<bool> turned;    // by row index
+    Letter otherGround = kNone;  // the letter that changes places with the ground
+    Letter turnedIn(int row, Letter letter) const {
+        if (!turned[static_cast<std::size_t>(row)] || (letter != kGround && letter != otherGround))
+            return letter;
+        return letter == kGround ? otherGround : kGround;
     }
+    Letter letterIn(int row, StitchIndex stitch) const { return turnedIn(row, letterOf[stitch]); }
+    StitchIndex stitchIn(int row, Letter letter) const {
+        return stitches[static_cast<std::size_t>(turnedIn(row, letter))];
+    }
+
+    int size() const { return static_cast<int>(stitches.size()); }
 };
 
 Alphabet alphabetOf(const Chart& chart);

@@ -11,7 +11,7 @@ constexpr double kRowsOfKind = 6;         // cells' worth of trust in the rows o
 constexpr double kLeastFigures = 0.004;   // a plain row may still hold a figure
 constexpr double kPlainEdge = 1.5;        // log odds against figures in an edge column without any
 constexpr float kTestimonyWeight = 0.5F;  // witnesses repeat each other
-constexpr float kNeighbourWeight = 0.45F;
+constexpr float kNeighbourWeight = 0.34F;
 constexpr double kUsualPairs = 2;  // pairs of the usual kind thought to have been seen as well
 
 // The rows around one that hold few enough figures for the search of symmetries.
@@ -19,7 +19,7 @@ std::pair<int, int> windowAround(const Chart& chart, const Alphabet& alphabet, i
     const auto figuresIn = [&](int row) {
         const auto& cells = chart.row(row).cells();
         return static_cast<int>(std::count_if(cells.begin(), cells.end(), [&](StitchIndex index) {
-            const auto letter = alphabet.letterOf[index];
+            const auto letter = alphabet.letterIn(row, index);
             return letter > Alphabet::kGround && letter != alphabet.noStitch;
         }));
     };
@@ -96,7 +96,6 @@ RowBeliefs Beliefs::of(int row) const {
         beliefs.views.push_back(testimony.viewOn(y));
         testimony.addTo(y, beliefs.views.back(), beliefs.all);
         const double agreed = testimony.weightOf(beliefs.views.back(), drawn);
-        beliefs.outOfPlace += std::max(0.0, -kTestimonyWeight * agreed);
         beliefs.inPlace += std::max(0.0, kTestimonyWeight * agreed);
     }
     for (std::size_t i = 0; i < beliefs.all.size(); ++i)
@@ -126,9 +125,11 @@ void Beliefs::addHabits(int y, std::vector<float>& weights) const {
         const bool edge = x < 1 || x + 1 >= grid_.width();
         const bool plainColumn = figuresInColumn_[static_cast<std::size_t>(x)] - self == 0;
         for (int letter = 0; letter < letters; ++letter) {
-            double log = letter == 0
-                             ? std::log(1 - share)
-                             : std::log(share * alphabet_.shares[static_cast<std::size_t>(letter)]);
+            double log =
+                letter == 0
+                    ? std::log(1 - share)
+                    : std::log(share * alphabet_.shareWithout(static_cast<Alphabet::Letter>(letter),
+                                                              grid_.at(x, y)));
             if (letter > 0 && edge && plainColumn) log -= kPlainEdge;
             weights[static_cast<std::size_t>(x * letters + letter)] += static_cast<float>(log);
         }

@@ -17,8 +17,7 @@ struct RowBeliefs {
     std::vector<float> apart;            // habits alone
     std::vector<float> all;              // the rest of the row, as drawn, taken into account
     std::vector<Testimony::View> views;  // on the row, of every symmetry
-    double outOfPlace = 0;  // log odds against the row as a whole, of symmetries it breaks
-    double inPlace = 0;     // and for it, of those it keeps
+    double inPlace = 0;                  // log odds for the row as a whole, of symmetries it keeps
 
     const float* of(int x) const { return &all[static_cast<std::size_t>(x * letters)]; }
 };

@@ -41,8 +41,7 @@ void CulpritSearch::addRedraws(int rowIndex, bool byWhatItMakes, std::vector<Rep
                 const LetterRepair& chosen = choices[g][g == varied ? rank : 0];
                 for (const LetterChange& change : chosen.changes) {
                     repair.cells.push_back(
-                        {rowIndex, change.column,
-                         alphabet_.stitches[static_cast<std::size_t>(change.letter)]});
+                        {rowIndex, change.column, alphabet_.stitchIn(rowIndex, change.letter)});
                 }
                 repair.logOdds += chosen.logOdds;
             }
@@ -59,6 +58,7 @@ void CulpritSearch::addShifts(int rowIndex, std::vector<Repair>& repairs) {
     const RowCase* rowCase = caseOf(rowIndex);
     if (rowCase == nullptr) return;
     for (const RowShift& shift : rowCase->shifts()) {
+        if (!shift.movesCells) continue;  // told as a redraw
         const bool known = std::any_of(repairs.begin(), repairs.end(), [&](const Repair& other) {
             return other.shift && other.cells[0].row == rowIndex &&
                    other.shift->after == shift.after;
@@ -95,8 +95,7 @@ std::optional<Repair> CulpritSearch::jointRepair(int rowIndex) {
                         longer.logOdds += best[0].logOdds;
                         for (const LetterChange& change : best[0].changes) {
                             longer.cells.push_back(
-                                {row, change.column,
-                                 alphabet_.stitches[static_cast<std::size_t>(change.letter)]});
+                                {row, change.column, alphabet_.stitchIn(row, change.letter)});
                         }
                     }
                     if (longer.logOdds > next[to].logOdds) next[to] = std::move(longer);

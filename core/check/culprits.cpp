@@ -29,7 +29,7 @@ double logZ(const RowCase& rowCase, int group, int takes, int makes) {
 }  // namespace
 
 CulpritSearch::CulpritSearch(const Chart& chart)
-    : chart_(chart), alphabet_(alphabetOf(chart)), links_(linksOf(chart)) {}
+    : chart_(chart), alphabet_(alphabetOf(chart)), links_(linksOf(chart)), ends_(chart, links_) {}
 
 const Beliefs* CulpritSearch::beliefsAt(int rowIndex) {
     for (const auto& beliefs : beliefs_) {
@@ -50,7 +50,7 @@ RowCase* CulpritSearch::caseOf(int rowIndex) {
         const GroupMove move{-excessIn(rowIndex, group), excessOut(rowIndex, group)};
         if (move != GroupMove{}) wanted[group] = move;
     }
-    rowCase = std::make_unique<RowCase>(chart_, rowIndex, *beliefs, wanted);
+    rowCase = std::make_unique<RowCase>(chart_, rowIndex, *beliefs, wanted, ends_);
     return rowCase.get();
 }
 

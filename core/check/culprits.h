@@ -7,6 +7,7 @@
 
 #include "core/check/beliefs.h"
 #include "core/check/misfits.h"
+#include "core/check/open_ends.h"
 #include "core/check/row_case.h"
 
 // Which cells make rows misfit, and what would mend them: the beliefs about each cell under the
@@ -53,17 +54,19 @@ class CulpritSearch {
     // Likeliest first; each makes the row fit as far as the counts of its neighbours go.
     std::vector<Repair> repairs(int rowIndex, bool closing);
 
-    // Cells of rows that fit whose letter the beliefs contradict although another would count the
-    // same, the oddest first; the weight is the log odds of that other one. In a row that would
-    // agree better with one stitch put in or taken out, the cell where that is.
+    // Cells of rows that fit that may be wrong all the same, the likeliest first; the weight is in
+    // log odds, up to a term that is the same for all cells. Another stitch counts the same there,
+    // or the end of the chart leaves open what is counted; or the row would agree better with one
+    // stitch put in or taken out where the cell is.
     struct OddCell {
         CellGuess cell;
         StitchIndex rather = kCovered;
         std::optional<RowShift> shift;
+        // Log odds of the evidence alone that `rather` was meant, if it counts the same.
+        double sure = 0;
     };
-    // Log odds from which a cell is listed: one that is likelier right than wrong may still be the
-    // likeliest to be wrong of all.
-    static constexpr double kLeastOdd = -4.0;
+    // A cell that is likelier right than wrong may still be the likeliest to be wrong of all.
+    static constexpr double kLeastOdd = -15.0;
     std::vector<OddCell> oddCells();
     // Null when this would be one neighbourhood more than can be worked out in the time.
     const Beliefs* beliefsAt(int rowIndex);
@@ -85,6 +88,9 @@ class CulpritSearch {
     void addRedraws(int rowIndex, bool byWhatItMakes, std::vector<Repair>& repairs);
     void addShifts(int rowIndex, std::vector<Repair>& repairs);
     std::vector<OddCell> oddInRow(int rowIndex, const Beliefs& beliefs);
+    OddCell oddCell(int rowIndex, int column, int group, bool selvedge, const Beliefs& beliefs,
+                    const float* weights) const;
+    void addShifted(int rowIndex, double inPlace, std::vector<OddCell>& odd);
     std::optional<Repair> jointRepair(int rowIndex);
     // The rows that may be to blame, and whether by what they make or by what they take.
     std::vector<std::pair<int, bool>> rowsToBlame(int rowIndex, bool closing) const;
@@ -92,10 +98,11 @@ class CulpritSearch {
     const Chart& chart_;
     Alphabet alphabet_;
     Links links_;
+    OpenEnds ends_;
     std::optional<int> closingAt_;  // while the closing is judged: the row whose takes count for it
     std::vector<std::unique_ptr<Beliefs>> beliefs_;
     std::map<int, std::unique_ptr<RowCase>> cases_;
-    int cellsForShifts_ = 800;  // of rows that fit, that may still be searched for shifts
+    int workForShifts_ = 80'000;  // left for rows that fit: columns squared
 };
 
 }  // namespace lacewright

@@ -21,7 +21,7 @@ const Stitch& stitchAt(const Chart& chart, int rowIndex, int column) {
 
 // What a cell elsewhere in the chart says for it.
 std::string symmetryReason(const Chart& chart, const Repair::Cell& cell, const Beliefs& beliefs) {
-    const auto letter = beliefs.alphabet().letterOf[cell.stitch];
+    const auto letter = beliefs.alphabet().letterIn(cell.row, cell.stitch);
     if (letter == Alphabet::kNone || !beliefs.grid().holds(cell.row)) return {};
     const auto witnesses = beliefs.witnesses(cell.row, cell.column, letter);
     if (witnesses.empty()) return {};

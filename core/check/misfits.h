@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -36,6 +37,14 @@ struct Links {
     std::vector<bool> faults() const;
 };
 Links linksOf(const Chart& chart);
+
+// By how much a row should take and make more, for the edges and every repeat.
+struct GroupMove {
+    int takes = 0;
+    int makes = 0;
+    bool operator==(const GroupMove&) const = default;
+};
+using GroupMoves = std::map<int, GroupMove>;  // by group; absent: as drawn
 
 // The group of a column, for a path of the whole width; nothing outside the path.
 std::vector<int> groupsOf(const Path& path, int width);

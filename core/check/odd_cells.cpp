@@ -1,54 +1,79 @@
 #include <algorithm>
+#include <cmath>
 
 #include "core/check/culprits.h"
+#include "core/check/log_odds.h"
+#include "core/check/slips.h"
 
 // Cells of rows that fit, but look out of place.
 namespace lacewright {
 namespace {
 
-constexpr double kOutOfPlace = 0.5;  // log odds from which a row may be shifted
 // Log odds that no stitch at the edge of the fabric goes beyond: edges are slipped, knitted or
 // purled by a habit of their own.
 constexpr double kSelvedge = 5.0;
+constexpr double kLeanSwapped = 2.8;  // log odds for a stitch that only leans the other way
+constexpr double kShiftsRarer = 3.0;  // log odds against a shift, where no count tells of it
 
 }  // namespace
+
+CulpritSearch::OddCell CulpritSearch::oddCell(int row, int column, int group, bool selvedge,
+                                              const Beliefs& beliefs, const float* weights) const {
+    const auto drawn = beliefs.grid().at(column - 1, row - beliefs.grid().firstRow());
+    OddCell odd{{row, column, kImpossible}, kCovered, {}, kImpossible};
+    if (drawn < 0) return odd;
+    const auto stitchOf = [&](Alphabet::Letter letter) -> const Stitch& {
+        return (*chart_.stitches)[alphabet_.stitchIn(row, letter)];
+    };
+    double likeliest = kImpossible;
+    for (Alphabet::Letter letter = 0; letter < alphabet_.size(); ++letter) {
+        const GroupMove move{stitchOf(letter).takes - stitchOf(drawn).takes,
+                             stitchOf(letter).makes - stitchOf(drawn).makes};
+        if (letter == drawn || !ends_.allow(row, group, move)) continue;
+        double belief = weights[letter] - weights[drawn];
+        if (selvedge) belief = std::min(belief, kSelvedge);
+        const bool leanSwapped = alphabet_.mirrors[static_cast<std::size_t>(letter)] == drawn;
+        const double log = belief + std::log(slipsIn(alphabet_, letter)) +
+                           (leanSwapped ? kLeanSwapped : 0) +
+                           ends_.closingOdds(row, {{group, move}});
+        odd.cell.weight = logAdd(odd.cell.weight, log);
+        if (log <= likeliest) continue;
+        likeliest = log;
+        odd.rather = alphabet_.stitchIn(row, letter);
+        odd.sure = move == GroupMove{} ? belief : kImpossible;
+    }
+    return odd;
+}
+
+void CulpritSearch::addShifted(int row, double inPlace, std::vector<OddCell>& odd) {
+    const int work = chart_.width * chart_.width;
+    if (workForShifts_ < work) return;
+    workForShifts_ -= work;
+    const RowCase* rowCase = caseOf(row);
+    if (rowCase == nullptr) return;
+    for (const RowShift& shift : rowCase->shifts()) {
+        if (!shift.movesCells) continue;  // an odd cell
+        const double evidence = shift.logOdds - logOfAnyShift(alphabet_.size());
+        const double log = evidence - kShiftsRarer + ends_.closingOdds(row, shift.moves);
+        if (log < kLeastOdd) break;
+        odd.push_back({{row, shift.column, log},
+                       shift.stitch,
+                       shift,
+                       shift.moves.empty() ? evidence - inPlace : kImpossible});
+    }
+}
 
 std::vector<CulpritSearch::OddCell> CulpritSearch::oddInRow(int row, const Beliefs& beliefs) {
     const RowBeliefs rowBeliefs = beliefs.of(row);
     const auto groups = groupsOf(pathOn(chart_, row, nullptr), chart_.width);
-    const auto isSelvedge = [&](int x) {
-        return (x == 0 || x + 1 == chart_.width) &&
-               groups[static_cast<std::size_t>(x)] == kOutsideRepeats;
-    };
-    const int y = row - beliefs.grid().firstRow();
-    const auto stitchOf = [&](int letter) {
-        return alphabet_.stitches[static_cast<std::size_t>(letter)];
-    };
     std::vector<OddCell> odd;
-    for (int x = 0; x < chart_.width; ++x) {
-        const auto drawn = beliefs.grid().at(x, y);
-        if (drawn < 0) continue;
-        const Stitch& held = (*chart_.stitches)[stitchOf(drawn)];
-        OddCell cell{{row, x + 1, kLeastOdd}, kCovered, {}};
-        for (int letter = 0; letter < alphabet_.size(); ++letter) {
-            const Stitch& other = (*chart_.stitches)[stitchOf(letter)];
-            double log = rowBeliefs.of(x)[letter] - rowBeliefs.of(x)[drawn];
-            if (letter == drawn) continue;
-            if (isSelvedge(x)) log = std::min(log, kSelvedge);
-            if (other.takes != held.takes || other.makes != held.makes) continue;
-            if (log > cell.cell.weight) cell = {{row, x + 1, log}, stitchOf(letter), {}};
-        }
-        if (cell.rather != kCovered) odd.push_back(std::move(cell));
+    for (int column = 1; column <= chart_.width; ++column) {
+        const int group = groups[static_cast<std::size_t>(column - 1)];
+        const bool selvedge = (column == 1 || column == chart_.width) && group == kOutsideRepeats;
+        OddCell cell = oddCell(row, column, group, selvedge, beliefs, rowBeliefs.of(column - 1));
+        if (cell.cell.weight >= kLeastOdd) odd.push_back(std::move(cell));
     }
-    if (rowBeliefs.outOfPlace < kOutOfPlace || cellsForShifts_ < chart_.width) return odd;
-    cellsForShifts_ -= chart_.width;
-    const RowCase* rowCase = caseOf(row);
-    if (rowCase == nullptr || rowCase->shifts().empty()) return odd;
-    for (const RowShift& shift : rowCase->shifts()) {
-        const double weight =
-            shift.logOdds - RowCase::logOfAnySlip(alphabet_.size()) - rowBeliefs.inPlace;
-        if (weight > 0) odd.push_back({{row, shift.column, weight}, shift.stitch, shift});
-    }
+    addShifted(row, rowBeliefs.inPlace, odd);
     return odd;
 }
 

@@ -8,18 +8,24 @@ target_sources(core PRIVATE
     check/companions.cpp
     check/culprit_repairs.cpp
     check/culprits.cpp
+    check/edge_advice.cpp
     check/edge_mends.cpp
     check/fold.cpp
     check/mend.cpp
+    check/mend_trial.cpp
     check/mend_words.cpp
     check/misfits.cpp
+    check/odd_advice.cpp
     check/odd_cells.cpp
+    check/open_ends.cpp
+    check/overlay.cpp
     check/pairing.cpp
     check/problems.cpp
     check/parting.cpp
     check/proven.cpp
     check/row_case.cpp
     check/row_odds.cpp
+    check/row_shifts.cpp
     check/rules/balance.cpp
     check/rules/boxes.cpp
     check/rules/closing.cpp
@@ -39,4 +45,6 @@ target_sources(core PRIVATE
     check/survey.cpp
     check/symmetry.cpp
     check/testimony.cpp
+    check/turned_rows.cpp
+    check/usual_stitches.cpp
 )

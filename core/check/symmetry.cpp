@@ -9,8 +9,8 @@
 namespace lacewright {
 namespace {
 
-constexpr double kMinStrength = 4.0;  // beyond what the luckiest of so many maps reaches by chance
-constexpr double kMinStrengthPlain = 3.0;  // the same among the few maps that most charts have
+constexpr double kMinStrength = 5.0;  // beyond what the luckiest of so many maps reaches by chance
+constexpr double kMinStrengthPlain = 0.0;  // the same among the few maps that most charts have
 constexpr double kMinAgreement = 0.25;     // of the figures; fewer, and the map is not looked at
 constexpr int kMinAgreeing = 3;            // figures that must land on their like
 constexpr int kMinAgreeingPlain = 2;

@@ -9,7 +9,7 @@ namespace lacewright {
 namespace {
 
 constexpr double kLeastHeld = 0.05;  // weight of rows for which the map does not hold
-constexpr double kHeldBefore = 0.7;  // of one pair of rows thought to have been seen as well
+constexpr double kHeldBefore = 0.9;  // of one pair of rows thought to have been seen as well
 constexpr double kSeenBefore = 1.0;
 
 // Log odds of a pair of rows against no relation, when the map holds for some pairs only.
@@ -24,26 +24,19 @@ double logistic(double x) {
 
 }  // namespace
 
-void Testimony::Landing::add(const Landing& other, double times) {
-    cells += times * other.cells;
-    figures += times * other.figures;
-    both += times * other.both;
-    same += times * other.same;
-}
-
 Testimony::Testimony(const LetterGrid& grid, const Alphabet& alphabet, SymmetryMap map)
     : grid_(grid),
       alphabet_(alphabet),
       map_(map),
       bothEnds_(map.dy == 0 && isInvolution(map.region, map.mirror, map.dx, map.dy)) {
-    Landing all;
+    Overlay all;
     for (int y = 0; y < grid.height(); ++y) {
-        landings_.push_back(landingOf(y));
-        all.add(landings_.back(), 1);
+        overlays_.push_back(overlayOf(y));
+        all.add(overlays_.back(), 1);
     }
-    const auto odds = oddsFrom(all);
+    const auto odds = oddsFrom(all, alphabet, map.mirror);
     for (int y = 0; y < grid.height(); ++y) {
-        const bool tells = landings_[static_cast<std::size_t>(y)].cells > 0;
+        const bool tells = overlays_[static_cast<std::size_t>(y)].cells > 0;
         holds_.push_back(tells ? logistic(agreement(y, odds)) : 0);
     }
 }
@@ -62,8 +55,8 @@ int Testimony::originRow(int y) const {
 }
 
 // Rows without figures say nothing: that they are plain is no news.
-Testimony::Landing Testimony::landingOf(int y) const {
-    Landing landing;
+Overlay Testimony::overlayOf(int y) const {
+    Overlay overlay;
     bool here = false;
     bool there = false;
     for (int x = 0; x < grid_.width(); ++x) {
@@ -72,52 +65,11 @@ Testimony::Landing Testimony::landingOf(int y) const {
         const auto cell = grid_.at(x, y);
         const auto image = grid_.at(place.x, place.y);
         if (cell < 0 || image < 0) continue;
-        const bool a = cell > 0;
-        const bool b = image > 0;
-        here = here || a;
-        there = there || b;
-        ++landing.cells;
-        landing.figures += (a ? 1 : 0) + (b ? 1 : 0);
-        if (!a || !b) continue;
-        ++landing.both;
-        const auto like = map_.mirror ? alphabet_.mirrors[static_cast<std::size_t>(cell)] : cell;
-        if (image == like) ++landing.same;
+        here = here || cell > 0;
+        there = there || image > 0;
+        overlay.put(alphabet_, map_.mirror, cell, image);
     }
-    return here && there ? landing : Landing{};
-}
-
-std::vector<float> Testimony::oddsFrom(const Landing& landing) const {
-    const double mixedHalf = (landing.figures - 2 * landing.both) / 2;
-    const double onGround = landing.cells - landing.figures + landing.both;
-    const double figures = landing.both + mixedHalf + 1;
-    const double ground = onGround + mixedHalf + 1;
-    const double groundShare = std::log(ground / (ground + figures));
-    const double figureShare = std::log(figures / (ground + figures));
-    const double others = std::max(1.0, alphabet_.size() - 2.0);
-    const double groundGivesGround = std::log((onGround + 0.5) / ground) - groundShare;
-    const double figureGivesGround = std::log((mixedHalf + 0.5) / figures) - groundShare;
-    const double groundGivesFigure = std::log((mixedHalf + 0.5) / ground) - figureShare;
-    const double givesLike = std::log((landing.same + 0.25) / figures) - figureShare;
-    const double givesOther =
-        std::log((landing.both - landing.same + 0.25) / figures / others) - figureShare;
-    const auto letters = static_cast<std::size_t>(alphabet_.size());
-    std::vector<float> odds(letters * letters);
-    for (std::size_t image = 0; image < letters; ++image) {
-        const auto like = map_.mirror ? static_cast<std::size_t>(alphabet_.mirrors[image]) : image;
-        const double share = image == 0 ? 0 : std::log(alphabet_.shares[image]);
-        for (std::size_t cell = 0; cell < letters; ++cell) {
-            double log = 0;
-            if (image == 0) {
-                log = cell == 0 ? groundGivesGround : figureGivesGround;
-            } else if (cell == 0) {
-                log = groundGivesFigure;
-            } else {
-                log = (cell == like ? givesLike : givesOther) - share;
-            }
-            odds[image * letters + cell] = static_cast<float>(log);
-        }
-    }
-    return odds;
+    return here && there ? overlay : Overlay{};
 }
 
 // Log likelihood of a row's images, if the map holds, against no relation.
@@ -135,18 +87,23 @@ double Testimony::agreement(int y, const std::vector<float>& odds) const {
 
 Testimony::View Testimony::viewOn(int y) const {
     const int from = originRow(y);
-    Landing others;
+    Overlay others;
     double held = kHeldBefore * kSeenBefore;
     double seen = kSeenBefore;
     for (int other = 0; other < grid_.height(); ++other) {
-        const auto& landing = landings_[static_cast<std::size_t>(other)];
-        if (other == y || other == from || landing.cells <= 0) continue;
+        const auto& overlay = overlays_[static_cast<std::size_t>(other)];
+        if (other == y || other == from || overlay.cells <= 0) continue;
         const double holds = holds_[static_cast<std::size_t>(other)];
-        others.add(landing, std::max(kLeastHeld, holds));
+        others.add(overlay, std::max(kLeastHeld, holds));
         held += holds;
         ++seen;
     }
-    View view{oddsFrom(others), std::clamp(held / seen, 0.02, 0.98), {}, {}, {}, {}};
+    View view{oddsFrom(others, alphabet_, map_.mirror),
+              std::clamp(held / seen, 0.02, 0.98),
+              {},
+              {},
+              {},
+              {}};
     bool twice = true;  // carried there and back
     for (int x = 0; x < grid_.width(); ++x) {
         const GridPlace to = imageOf(map_, {x, y});

@@ -2,6 +2,7 @@
 
 #include <vector>
 
+#include "core/check/overlay.h"
 #include "core/check/symmetry.h"
 
 namespace lacewright {
@@ -34,18 +35,9 @@ class Testimony {
     double weightOf(const View& view, const std::vector<Alphabet::Letter>& letters) const;
 
  private:
-    // How cells of two rows fall on one another.
-    struct Landing {
-        double cells = 0;
-        double figures = 0;  // cells and images together
-        double both = 0;     // figure on figure
-        double same = 0;     // figure on its like
-        void add(const Landing& other, double times);
-    };
     std::size_t at(Alphabet::Letter image, Alphabet::Letter cell) const;
     int originRow(int y) const;
-    Landing landingOf(int y) const;
-    std::vector<float> oddsFrom(const Landing& landing) const;
+    Overlay overlayOf(int y) const;
     double agreement(int y, const std::vector<float>& odds) const;
     std::vector<Alphabet::Letter> lettersOf(int y) const;
     double sumFromRow(const View& view, const std::vector<Alphabet::Letter>& others,
@@ -64,7 +56,7 @@ class Testimony {
     const Alphabet& alphabet_;
     SymmetryMap map_;
     bool bothEnds_;                  // within a row every pair is seen from both of its ends
-    std::vector<Landing> landings_;  // by the row that is carried; without figures: empty
+    std::vector<Overlay> overlays_;  // by the row that is carried; without figures: empty
     std::vector<double> holds_;      // how well the map holds for each of them
 };
 

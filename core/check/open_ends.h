@@ -1,0 +1,42 @@
+#pragma once
+
+#include <map>
+#include <utility>
+
+#include "core/check/misfits.h"
+#include "core/count/needle.h"
+#include "core/count/tally.h"
+
+namespace lacewright {
+
+// The first row of a chart may take, and the last one make, what nothing in the chart holds it to:
+// a slip there can leave every row fitting.
+class OpenEnds {
+ public:
+    // Requires: links = linksOf(chart).
+    OpenEnds(const Chart& chart, const Links& links);
+
+    // Whether there is anything that the row may take or make otherwise.
+    bool reach(int row) const;
+    // Whether a row that takes and makes so much more leaves the chart without a new fault. Of one
+    // group: looked up.
+    bool allow(int row, int group, const GroupMove& move) const;
+    bool allow(int row, const GroupMoves& moves) const;
+    // Patterns mostly end on the count they begin with, whether the chart says so or not: what a
+    // move adds for that reason, in log odds.
+    double closingOdds(int row, const GroupMoves& moves) const;
+
+ private:
+    bool mayTake(const GroupMoves& moves) const;
+
+    Needle start_;
+    AffineForm takes_;    // what the first row takes
+    AffineForm closing_;  // by how much it takes more than the last row makes
+    std::map<std::pair<int, int>, bool> known_;  // by group and loops more: the first row fits
+    int lastRow_ = 0;
+    bool below_ = false;   // the first row may take another number
+    bool above_ = false;   // the last row may make another number
+    bool untold_ = false;  // the chart does not say which rows are worked again
+};
+
+}  // namespace lacewright
