@@ -7,6 +7,7 @@
 #include "core/words/compare.h"
 #include "core/words/open_repeats.h"
 #include "core/words/size_reaches.h"
+#include "core/words/sized_boxes.h"
 
 namespace lacewright {
 
@@ -25,24 +26,82 @@ class SizesDrawer {
     Result<ChartFromRows> run() {
         if (pattern_.sizeCount() > static_cast<std::size_t>(kMaxSizes))
             return refused("The sizes are too many.");
+        if (Result<ChartFromRows> named = drawnOnce(planByNames())) return named;
+        Result<ChartFromRows> drawn = drawnOnce(planAsWritten());
+        if (drawn) return drawn;
+        Result<ChartFromRows> byPlace = drawnOnce(planByPlace());
+        return byPlace ? std::move(byPlace) : std::move(drawn);
+    }
+
+ private:
+    Result<ChartFromRows> drawnOnce(const std::optional<Error>& problem) {
+        return problem ? Result<ChartFromRows>(*problem) : nestedInWidest();
+    }
+
+    // Each size by itself, cut where its words mark the repeat.
+    std::optional<Error> planAsWritten() {
+        drawers_.clear();
+        for (std::size_t i = 0; i < pattern_.sizeCount(); ++i)
+            drawers_.emplace_back(withOpenRepeats(pattern_, i), i, 1);
+        return planAll();
+    }
+
+    // The same where the words of a row mark several repeats.
+    std::optional<Error> planByNames() {
         const auto named = withNamedRepeats(pattern_);
-        for (std::size_t i = 0; i < pattern_.sizeCount(); ++i) {
-            if (named)
-                drawers_.emplace_back(named->patterns[i], i, 1, named->times[i]);
-            else
-                drawers_.emplace_back(withOpenRepeats(pattern_, i), i, 1);
-            Result<ChartPlan> plan = drawers_.back().plan();
+        if (!named) return refused("The rows do not mark several repeats.");
+        drawers_.clear();
+        for (std::size_t i = 0; i < pattern_.sizeCount(); ++i)
+            drawers_.emplace_back(named->patterns[i], i, 1, named->times[i]);
+        return planAll();
+    }
+
+    std::optional<Error> planAll() {
+        plans_.clear();
+        for (RowsDrawer& drawer : drawers_) {
+            Result<ChartPlan> plan = drawer.plan();
             if (!plan) return plan.error();
             plans_.push_back(std::move(*plan));
+        }
+        return {};
+    }
+
+    // All sizes together, cut where the stitches allow it.
+    std::optional<Error> planByPlace() {
+        const Error apart = refused("The sizes do not share their repeats.");
+        if (!pattern_.castOn) return apart;
+        std::vector<RowsDrawer> drawers;
+        std::vector<const WrittenPattern*> patterns;
+        for (std::size_t i = 0; i < pattern_.sizeCount(); ++i) drawers.emplace_back(pattern_, i, 1);
+        for (const RowsDrawer& drawer : drawers) patterns.push_back(&drawer.pattern());
+        auto boxes = sizedBoxes(patterns);
+        if (!boxes) return apart;
+        plans_.clear();
+        for (std::size_t i = 0; i < pattern_.sizeCount(); ++i) {
+            ChartPlan& plan = plans_.emplace_back();
+            plan.cut.rows = std::move(boxes->rows[i]);
+            plan.castOn = pattern_.castOn->of(i);
+            plan.times.assign(boxes->times[i].begin(), boxes->times[i].end());
+            for (std::size_t box = 0; box < plan.times.size(); ++box)
+                plan.names.emplace_back(1, static_cast<char>('A' + box % 26));
+        }
+        drawers_ = std::move(drawers);
+        return {};
+    }
+
+    Result<ChartFromRows> nestedInWidest() {
+        widest_ = 0;
+        for (std::size_t i = 1; i < plans_.size(); ++i) {
             if (plans_[i].edgeLength() > plans_[widest_].edgeLength()) widest_ = i;
         }
+        ChartPlan wide = plans_[widest_];
+        joinWidestEdges(wide.cut.rows);
         std::vector<std::vector<NestedRow>> nested;
         for (std::size_t i = 0; i < plans_.size(); ++i) {
-            NestedRows rows = nestedRows(plans_[widest_].cut.rows, plans_[i].cut.rows);
+            NestedRows rows = nestedRows(wide.cut.rows, plans_[i].cut.rows);
             if (rows.notWithin) return notWithin(i, *rows.notWithin);
             nested.push_back(std::move(rows.rows));
         }
-        ChartPlan wide = plans_[widest_];
         for (const ChartPlan& plan : plans_) {
             wide.knittable = wide.knittable && plan.knittable;
         }
@@ -60,7 +119,32 @@ class SizesDrawer {
         return sized(std::move(*drawn), nested);
     }
 
- private:
+    // One size may reach farthest to the right and another to the left.
+    void joinWidestEdges(std::vector<BoxRow>& rows) const {
+        const auto edge = [this](std::size_t size, bool right) {
+            std::size_t length = 0;
+            for (const BoxRow& row : plans_[size].cut.rows)
+                length += right ? row.before.size() : row.boxes.back().after.size();
+            return length;
+        };
+        for (const ChartPlan& plan : plans_) {
+            if (plan.cut.rows.size() != rows.size()) return;
+            for (const BoxRow& row : plan.cut.rows) {
+                if (!row.hasBox() || row.boxes.size() != rows.front().boxes.size()) return;
+            }
+        }
+        std::size_t right = widest_;
+        std::size_t left = widest_;
+        for (std::size_t i = 0; i < plans_.size(); ++i) {
+            if (edge(i, true) > edge(right, true)) right = i;
+            if (edge(i, false) > edge(left, false)) left = i;
+        }
+        for (std::size_t r = 0; r < rows.size(); ++r) {
+            rows[r].before = plans_[right].cut.rows[r].before;
+            rows[r].boxes.back().after = plans_[left].cut.rows[r].boxes.back().after;
+        }
+    }
+
     std::string nameOf(std::size_t size) const {
         return size < pattern_.sizes.size() ? pattern_.sizes[size] : std::to_string(size + 1);
     }

@@ -134,6 +134,7 @@ Result<ChartPlan> RowsDrawer::withNamedBoxes() {
     WrittenPattern free = out_.pattern;
     free.castOn.reset();
     const WrittenProof proof = proveWritten(free, size_);
+    if (!proof.knittable) return refused(kOtherWays);
     Result<std::optional<CutRows>> cut = cutRows(free, proof, size_);
     if (!cut) return cut.error();
     if (!*cut) return refused(kOtherWays);

@@ -29,6 +29,8 @@ class RowsDrawer {
     RowsDrawer(const WrittenPattern& pattern, std::size_t size, std::int64_t leastTimes,
                std::vector<int> times = {});
 
+    // The rows as they are drawn, those worked again written out.
+    const WrittenPattern& pattern() const { return out_.pattern; }
     // Refuses a text without rows, and rows that cannot be counted or shown as one chart.
     Result<ChartPlan> plan();
     // Refuses what is too large for a chart. Requires: `plan` is this drawer's.

@@ -1,6 +1,7 @@
 #include "core/words/merge_phrases.h"
 
 #include <algorithm>
+#include <optional>
 
 namespace lacewright {
 namespace {
@@ -33,9 +34,30 @@ const Phrase& nth(const Phrases& phrases, std::size_t n, bool fromEnd) {
     return fromEnd ? phrases[phrases.size() - 1 - n] : phrases[n];
 }
 
+// "k1 (0, 2)" for lists that hold one and the same word with a number, or nothing.
+std::optional<Phrase> oneCounted(const std::vector<Phrases>& bySize,
+                                 const std::function<bool(WordIndex)>& countsNone) {
+    const Phrase* model = nullptr;
+    for (const Phrases& phrases : bySize) {
+        if (phrases.empty()) continue;
+        const Phrase& phrase = phrases.front();
+        if (phrases.size() > 1 || phrase.isBracket() || !countsNone(phrase.word)) return {};
+        if (model != nullptr && phrase.word != model->word) return {};
+        model = model == nullptr ? &phrase : model;
+    }
+    if (model == nullptr) return {};
+    Phrase all = *model;
+    if (bySize.front().empty()) all.length = 0;
+    all.times.clear();
+    for (const Phrases& phrases : bySize)
+        all.times.push_back(phrases.empty() ? 0 : phrases.front().times.front());
+    return all;
+}
+
 }  // namespace
 
-Phrases mergedPhrases(const std::vector<Phrases>& bySize) {
+Phrases mergedPhrases(const std::vector<Phrases>& bySize,
+                      const std::function<bool(WordIndex)>& countsNone) {
     const Phrases& front = bySize.front();
     std::size_t shortest = front.size();
     for (const Phrases& phrases : bySize) shortest = std::min(shortest, phrases.size());
@@ -64,6 +86,10 @@ Phrases mergedPhrases(const std::vector<Phrases>& bySize) {
                              phrases.end() - static_cast<std::ptrdiff_t>(tail));
     }
     std::vector<bool> done(middles.size(), false);
+    if (auto counted = oneCounted(middles, countsNone)) {
+        merged.push_back(std::move(*counted));
+        done.assign(middles.size(), true);
+    }
     for (std::size_t i = 0; i < middles.size(); ++i) {
         if (done[i] || middles[i].empty()) continue;
         Phrase only;

@@ -8,9 +8,7 @@ namespace lacewright {
 
 namespace {
 
-using SizeTimes = std::vector<int>;  // how often, by size
-
-bool differs(const SizeTimes& times) {
+bool differs(const std::vector<int>& times) {
     return std::any_of(times.begin(), times.end(), [&](int n) { return n != times.front(); });
 }
 
@@ -42,13 +40,21 @@ bool isRepeat(const Element& element) {
     return stretch == nullptr || stretch->starred;
 }
 
-// One row of several sizes.
-struct CountedRepeats {
-    // Repeats that sizes work another number of times, from the right edge, and how often each.
-    std::vector<std::size_t> elements;
-    std::vector<SizeTimes> times;
-    std::vector<Elements> closed;  // the row as each size works it, without open stretches
-};
+Stretch openStretch(const Element& element) {
+    if (const auto* stretch = std::get_if<Stretch>(&element.what)) return *stretch;
+    Stretch open;
+    open.body = std::get<Group>(element.what).body;
+    open.starred = true;
+    return open;
+}
+
+// A single repeat goes to the end.
+void openOnly(WrittenRow& row, const CountedRepeats& repeats) {
+    for (const std::size_t at : repeats.elements)
+        row.elements[at].what = openStretch(row.elements[at]);
+}
+
+}  // namespace
 
 std::optional<CountedRepeats> countedRepeats(const WrittenRow& row,
                                              const std::vector<const WrittenRowProof*>& bySize) {
@@ -58,7 +64,7 @@ std::optional<CountedRepeats> countedRepeats(const WrittenRow& row,
         if (proof->verdict != RowVerdict::Fits || !closeStretches(closed, *proof)) return {};
     }
     for (std::size_t i = 0; i < row.elements.size(); ++i) {
-        SizeTimes times;
+        std::vector<int> times;
         for (std::size_t size = 0; size < repeats.closed.size(); ++size) {
             const auto* group = std::get_if<Group>(&repeats.closed[size][i].what);
             if (group != nullptr) times.push_back(group->times.of(size));
@@ -74,29 +80,15 @@ std::optional<CountedRepeats> countedRepeats(const WrittenRow& row,
     return repeats;
 }
 
-Stretch openStretch(const Element& element) {
-    if (const auto* stretch = std::get_if<Stretch>(&element.what)) return *stretch;
-    Stretch open;
-    open.body = std::get<Group>(element.what).body;
-    open.starred = true;
-    return open;
-}
-
-// The row as the size works it, but with its repeats open: several by name, a single one to the
-// end.
-void nameRepeats(WrittenRow& row, const CountedRepeats& repeats, std::size_t size) {
-    const bool several = repeats.elements.size() > 1;
-    Elements elements = several ? repeats.closed[size] : row.elements;
+void nameAllRepeats(WrittenRow& row, const CountedRepeats& repeats, std::size_t size) {
+    row.elements = repeats.closed[size];
     for (std::size_t i = 0; i < repeats.elements.size(); ++i) {
-        Element& element = elements[repeats.elements[i]];
+        Element& element = row.elements[repeats.elements[i]];
         Stretch stretch = openStretch(element);
-        if (several) stretch.named = i;
+        stretch.named = i;
         element.what = std::move(stretch);
     }
-    row.elements = std::move(elements);
 }
-
-}  // namespace
 
 WrittenPattern withOpenRepeats(const WrittenPattern& pattern, std::size_t size) {
     WrittenPattern open = pattern;
@@ -120,7 +112,7 @@ std::optional<NamedRepeats> withNamedRepeats(const WrittenPattern& pattern) {
     for (std::size_t size = 0; size < pattern.sizeCount(); ++size)
         proofs.push_back(proveWritten(pattern, size));
     std::vector<CountedRepeats> rows;
-    std::vector<SizeTimes> counts;
+    std::vector<std::vector<int>> counts;
     for (std::size_t r = 0; r < pattern.rows.size(); ++r) {
         std::vector<const WrittenRowProof*> bySize;
         for (const WrittenProof& proof : proofs) bySize.push_back(&proof.rows[r]);
@@ -136,12 +128,17 @@ std::optional<NamedRepeats> withNamedRepeats(const WrittenPattern& pattern) {
     NamedRepeats named;
     for (std::size_t size = 0; size < pattern.sizeCount(); ++size) {
         WrittenPattern& own = named.patterns.emplace_back(pattern);
-        SizeTimes& times = named.times.emplace_back();
+        std::vector<int>& times = named.times.emplace_back();
         for (std::size_t i = 0; i < counts.size(); ++i) {
             own.counts.emplace_back(1, static_cast<char>('A' + i % 26));
             times.push_back(counts[i][size]);
         }
-        for (std::size_t r = 0; r < rows.size(); ++r) nameRepeats(own.rows[r], rows[r], size);
+        for (std::size_t r = 0; r < rows.size(); ++r) {
+            if (rows[r].elements.size() > 1)
+                nameAllRepeats(own.rows[r], rows[r], size);
+            else
+                openOnly(own.rows[r], rows[r]);
+        }
     }
     return named;
 }

@@ -1,9 +1,12 @@
 #include "core/words/row_parts.h"
 
 #include <algorithm>
+#include <map>
 
 namespace lacewright {
 namespace {
+
+constexpr std::int64_t kMostWrittenOut = 200;  // stitches of a plain repeat among its neighbours
 
 WordRun runOf(const Chart& chart, Side side, const WorkedStretch& stretch, StitchWords& words) {
     WordRun run;
@@ -17,8 +20,13 @@ WordRun runOf(const Chart& chart, Side side, const WorkedStretch& stretch, Stitc
     return run;
 }
 
+void addStitches(WorkedStretch& to, const WorkedStretch& more) {
+    to.stitches.insert(to.stitches.end(), more.stitches.begin(), more.stitches.end());
+    to.columns.insert(to.columns.end(), more.columns.begin(), more.columns.end());
+}
+
 bool isWorkedOnce(const CountedRun& part) {
-    return part.times == 1 && part.count.empty();
+    return part.times == 1 && part.count.empty() && !part.kept;
 }
 
 void append(std::vector<CountedRun>& parts, CountedRun part) {
@@ -89,36 +97,98 @@ std::vector<CountedRun> PartedRow::all() const {
 }
 
 int starredRepeat(const std::vector<std::vector<WorkedStretch>>& bySize) {
-    int repeat = kNoRepeat;
-    int most = 1;
+    struct Share {
+        std::size_t sizes = 0;
+        int most = 1;
+        bool open = false;
+    };
+    std::map<int, Share> repeats;
     for (const auto& stretches : bySize) {
+        std::set<int> here;
         for (const WorkedStretch& stretch : stretches) {
-            if (stretch.repeat < 0 || stretch.stitches.empty()) continue;
-            if (stretch.open || stretch.times > most) {
-                most = stretch.times;
-                repeat = stretch.repeat;
-            }
+            if (stretch.repeat < 0 || stretch.stitches.empty() || stretch.times == 0) continue;
+            Share& worked = repeats[stretch.repeat];
+            if (here.insert(stretch.repeat).second) ++worked.sizes;
+            worked.most = std::max(worked.most, stretch.times);
+            worked.open = worked.open || stretch.open;
         }
     }
-    return repeat;
+    int starred = kNoRepeat;
+    int most = 1;
+    for (const auto& [repeat, worked] : repeats) {
+        if (worked.sizes < bySize.size() || (worked.most <= most && !worked.open)) continue;
+        most = worked.most;
+        starred = repeat;
+    }
+    return starred;
+}
+
+std::set<int> keptRepeats(const Chart& chart, Side side, int starred,
+                          std::vector<std::vector<WorkedStretch>>& bySize, StitchWords& words) {
+    std::map<int, std::set<int>> times;
+    std::set<int> kept;
+    std::set<int> plain;
+    for (const auto& stretches : bySize) {
+        for (const WorkedStretch& stretch : stretches) {
+            if (stretch.repeat < 0 || stretch.repeat == starred) continue;
+            times[stretch.repeat].insert(stretch.times);
+            const WordRun run = runOf(chart, side, stretch, words);
+            const WordIndex only = onlyWord(run.words);
+            const bool countable =
+                only >= 0 && words.costs().countable[static_cast<std::size_t>(only)];
+            const auto length = static_cast<std::int64_t>(run.words.size()) * stretch.times;
+            (countable && length <= kMostWrittenOut ? plain : kept).insert(stretch.repeat);
+        }
+    }
+    std::erase_if(kept, [&](int repeat) { return times[repeat].size() < 2; });
+    std::erase_if(plain, [&](int r) { return times[r].size() < 2 || kept.contains(r); });
+    for (auto& stretches : bySize) {
+        for (WorkedStretch& stretch : stretches) {
+            if (!plain.contains(stretch.repeat)) continue;
+            const WorkedStretch once = stretch;
+            stretch.stitches.clear();
+            stretch.columns.clear();
+            for (int i = 0; i < once.times; ++i) addStitches(stretch, once);
+            stretch.times = 1;
+            stretch.repeat = kNoRepeat;
+        }
+    }
+    return kept;
 }
 
 PartedRow partedRow(const Chart& chart, Side side, const std::vector<WorkedStretch>& stretches,
-                    int starred, const std::vector<std::string>& names, StitchWords& words) {
+                    const ToldRepeats& told, StitchWords& words) {
     PartedRow row;
     for (const WorkedStretch& stretch : stretches) {
-        CountedRun part{runOf(chart, side, stretch, words), stretch.times, {}, stretch.open};
-        if (stretch.open && !names.empty())
-            part.count = names[static_cast<std::size_t>(stretch.repeat)];
+        CountedRun part{runOf(chart, side, stretch, words), stretch.times, {}, stretch.open, false};
+        part.kept = stretch.repeat >= 0 && told.kept.contains(stretch.repeat);
+        if (part.times == 0 && !part.kept) continue;
+        if (stretch.open && !told.names.empty())
+            part.count = told.names[static_cast<std::size_t>(stretch.repeat)];
         row.takes += part.run.takes * part.times;
         row.makes += part.run.makes * part.times;
-        if (starred != kNoRepeat && stretch.repeat == starred && !row.star) {
+        if (told.starred != kNoRepeat && stretch.repeat == told.starred && !row.star) {
             row.star = std::move(part);
         } else {
             append(row.star ? row.after : row.before, std::move(part));
         }
     }
     return row;
+}
+
+std::optional<std::vector<std::vector<CountedRun>>> sectionsOf(const std::vector<CountedRun>& parts,
+                                                               std::size_t kept) {
+    std::vector<std::vector<CountedRun>> sections(1);
+    for (const CountedRun& part : parts) {
+        if (!part.kept) {
+            sections.back().push_back(part);
+            continue;
+        }
+        sections.push_back({part});
+        sections.emplace_back();
+    }
+    if (sections.size() != 2 * kept + 1) return {};
+    return sections;
 }
 
 std::optional<std::vector<WorkedStretch>> joinedIfPlain(const Chart& chart, Side side,
@@ -132,12 +202,7 @@ std::optional<std::vector<WorkedStretch>> joinedIfPlain(const Chart& chart, Side
     joined.repeat = first->repeat;
     joined.open = true;
     for (auto stretch = first; stretch < end; ++stretch) {
-        for (int i = stretch->open ? 1 : stretch->times; i > 0; --i) {
-            joined.stitches.insert(joined.stitches.end(), stretch->stitches.begin(),
-                                   stretch->stitches.end());
-            joined.columns.insert(joined.columns.end(), stretch->columns.begin(),
-                                  stretch->columns.end());
-        }
+        for (int i = stretch->open ? 1 : stretch->times; i > 0; --i) addStitches(joined, *stretch);
     }
     if (!isPlain(onlyWord(runOf(chart, side, joined, words).words), words)) return {};
     std::vector<WorkedStretch> all(stretches.begin(), first);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -25,6 +26,7 @@ struct CountedRun {
     int times = 1;
     std::string count = {};  // the name of how often, instead of `times`
     bool open = false;       // nothing says how often, or it does not matter
+    bool kept = false;       // a repeat that sizes work another number of times
 };
 
 struct PartedRow {
@@ -38,14 +40,30 @@ struct PartedRow {
     std::vector<CountedRun> all() const;
 };
 
-// The repeat that gets the star: the one worked most often in any size; kNoRepeat if none is worked
-// twice.
+// The repeat that gets the star: of those that every size works, the one worked most often in any;
+// kNoRepeat if none is worked twice.
 int starredRepeat(const std::vector<std::vector<WorkedStretch>>& bySize);
 
-// Parts the row at the repeat `starred`. With `names`, one for each repeat of the chart, open
-// stretches are counted by them.
+// How a row's repeats are told.
+struct ToldRepeats {
+    int starred = kNoRepeat;
+    std::set<int> kept = {};              // stay together in every size, whatever their times
+    std::vector<std::string> names = {};  // of all of the chart's: open stretches are counted so
+};
+
+// Repeats other than the starred one that the sizes work another number of times. Those of one
+// plain stitch are written out among what stands beside them instead.
+std::set<int> keptRepeats(const Chart& chart, Side side, int starred,
+                          std::vector<std::vector<WorkedStretch>>& bySize, StitchWords& words);
+
+// Parts the row at the starred repeat.
 PartedRow partedRow(const Chart& chart, Side side, const std::vector<WorkedStretch>& stretches,
-                    int starred, const std::vector<std::string>& names, StitchWords& words);
+                    const ToldRepeats& told, StitchWords& words);
+
+// The parts between those that are kept, and those themselves: for all sizes the same number, in
+// the same order. Nothing when a size does not have them all.
+std::optional<std::vector<std::vector<CountedRun>>> sectionsOf(const std::vector<CountedRun>& parts,
+                                                               std::size_t kept);
 
 // The row with several repeats and what stands between them as one open stretch, where all of it is
 // the same plain stitch: "p to last 2 sts".

@@ -22,14 +22,17 @@ class RowWorder {
     RowPhrases run(const std::vector<const Size*>& sizes) {
         std::vector<std::vector<WorkedStretch>> bySize;
         if (sizes.empty()) bySize.push_back(workedStretches(chart_, row_, nullptr));
-        for (const Size* size : sizes) bySize.push_back(workedStretches(chart_, row_, size));
+        for (const Size* size : sizes) bySize.push_back(workedStretches(chart_, row_, size, true));
         open_ = sizes.empty();
         const bool joined = shortening_ == Shortening::Open && joinPlain(bySize);
         if (open_ && !joined && namesRepeats(chart_, row_)) names_ = repeatNames(chart_);
-        const int starred = names_.empty() ? starredRepeat(bySize) : kNoRepeat;
+        ToldRepeats told;
+        told.names = names_;
+        if (names_.empty()) told.starred = starredRepeat(bySize);
+        if (!open_) told.kept = keptRepeats(chart_, side_, told.starred, bySize, words_);
         std::vector<PartedRow> rows;
         for (const auto& stretches : bySize)
-            rows.push_back(partedRow(chart_, side_, stretches, starred, names_, words_));
+            rows.push_back(partedRow(chart_, side_, stretches, told, words_));
         return phrased(rows);
     }
 
@@ -67,7 +70,7 @@ class RowWorder {
             const std::size_t length = part.run.words.size();
             if (!part.count.empty()) {
                 all.push_back({-1, std::move(phrases), {1}, from, length, part.count});
-            } else if (part.times == 1) {
+            } else if (part.times == 1 && !part.kept) {
                 all.insert(all.end(), phrases.begin(), phrases.end());
             } else if (phrases.size() == 1 && (phrases[0].isBracket() || isCountable(phrases[0]))) {
                 phrases[0].times.front() *= part.times;
@@ -78,6 +81,10 @@ class RowWorder {
             from += length;
         }
         return all;
+    }
+
+    Phrases joined(const std::vector<Phrases>& bySize) const {
+        return mergedPhrases(bySize, [this](WordIndex word) { return !words_[word].verb.empty(); });
     }
 
     bool isCountable(const Phrase& phrase) const {
@@ -165,34 +172,67 @@ class RowWorder {
     }
 
     Phrases unstarred(const std::vector<PartedRow>& rows) const {
-        std::vector<Phrases> bySize;
+        std::vector<std::vector<CountedRun>> bySize;
         for (const PartedRow& row : rows) {
-            bySize.push_back(phrasesOf(row.all(), 0));
+            bySize.push_back(row.all());
         }
-        return mergedPhrases(bySize);
+        return merged(bySize, std::vector<std::size_t>(rows.size(), 0));
+    }
+
+    // The parts of every size as one list of phrases; the positions of each begin at `from`.
+    // Repeats that are kept in all sizes part the row, so that each numbers its own.
+    Phrases merged(const std::vector<std::vector<CountedRun>>& bySize,
+                   std::vector<std::size_t> from) const {
+        const auto kept = static_cast<std::size_t>(
+            std::count_if(bySize.front().begin(), bySize.front().end(),
+                          [](const CountedRun& part) { return part.kept; }));
+        std::vector<std::vector<std::vector<CountedRun>>> sections;
+        for (const auto& parts : bySize) {
+            auto own = sectionsOf(parts, kept);
+            if (!own) own = {{parts}};
+            sections.push_back(std::move(*own));
+        }
+        const bool alike = std::all_of(sections.begin(), sections.end(), [&](const auto& own) {
+            return own.size() == sections.front().size();
+        });
+        if (!alike) {
+            for (std::size_t i = 0; i < sections.size(); ++i) sections[i] = {bySize[i]};
+        }
+        Phrases all;
+        for (std::size_t k = 0; k < sections.front().size(); ++k) {
+            std::vector<Phrases> phrases;
+            for (std::size_t i = 0; i < sections.size(); ++i) {
+                phrases.push_back(phrasesOf(sections[i][k], from[i]));
+                from[i] += lengthOf(sections[i][k]);
+            }
+            Phrases one = joined(phrases);
+            all.insert(all.end(), std::make_move_iterator(one.begin()),
+                       std::make_move_iterator(one.end()));
+        }
+        return all;
     }
 
     RowPhrases starred(RowPhrases result, const std::vector<PartedRow>& rows,
                        bool leavesSome) const {
-        std::vector<Phrases> before;
+        std::vector<std::vector<CountedRun>> before;
         std::vector<Phrases> repeat;
-        std::vector<Phrases> after;
+        std::vector<std::vector<CountedRun>> after;
+        std::vector<std::size_t> behind;
         for (const PartedRow& row : rows) {
-            std::size_t from = lengthOf(row.before);
-            before.push_back(phrasesOf(row.before, 0));
+            before.push_back(row.before);
             repeat.push_back(shortened(row.star->run));
-            shift(repeat.back(), from);
-            from += row.star->run.words.size();
-            after.push_back(phrasesOf(row.after, from));
+            shift(repeat.back(), lengthOf(row.before));
+            after.push_back(row.after);
+            behind.push_back(lengthOf(row.before) + row.star->run.words.size());
             if (leavesSome) {
                 result.leaves.push_back(static_cast<int>(takesOf(row.after)));
             } else {
                 result.times.push_back(row.star->times);
             }
         }
-        result.before = mergedPhrases(before);
-        result.repeat = mergedPhrases(repeat);
-        result.after = mergedPhrases(after);
+        result.before = merged(before, std::vector<std::size_t>(rows.size(), 0));
+        result.repeat = joined(repeat);
+        result.after = merged(after, behind);
         if (leavesSome && result.repeat.size() == 1 && !result.repeat[0].isBracket() &&
             !words_[result.repeat[0].word].verb.empty()) {
             result.repeat[0].times = {1};  // "k to .." says no number

@@ -58,8 +58,9 @@ struct OpenTimes {
 };
 
 // What a size, or without one the whole width, works on a row, in working order. Substitutions are
-// made; stretches of 0 times are left out.
-std::vector<WorkedStretch> workedStretches(const Chart& chart, int rowIndex, const Size* size);
+// made; stretches of 0 times are left out unless asked for.
+std::vector<WorkedStretch> workedStretches(const Chart& chart, int rowIndex, const Size* size,
+                                           bool withUnworked = false);
 
 // The row for all these sizes together; an empty list stands for the whole width of the chart.
 RowPhrases rowPhrases(const Chart& chart, int rowIndex, const std::vector<const Size*>& sizes,

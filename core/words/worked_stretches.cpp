@@ -18,7 +18,7 @@ struct Pass {
     bool covers(int column) const { return times > 0 && first <= column && column <= last; }
 };
 
-std::vector<Pass> passesOf(const Chart& chart, int rowIndex, const Size* size) {
+std::vector<Pass> passesOf(const Chart& chart, int rowIndex, const Size* size, bool withUnworked) {
     std::vector<Pass> passes;
     for (const Segment& segment : pathOn(chart, rowIndex, size)) {
         Pass pass{segment.first, segment.last};
@@ -31,7 +31,7 @@ std::vector<Pass> passesOf(const Chart& chart, int rowIndex, const Size* size) {
                 pass.times = found == size->times.end() ? 1 : found->second;
             }
         }
-        if (pass.times > 0) passes.push_back(std::move(pass));
+        if (pass.times > 0 || withUnworked) passes.push_back(std::move(pass));
     }
     return passes;
 }
@@ -66,8 +66,9 @@ bool fits(const Chart& chart, const Substitution& change, StitchIndex stitch) {
 
 }  // namespace
 
-std::vector<WorkedStretch> workedStretches(const Chart& chart, int rowIndex, const Size* size) {
-    std::vector<Pass> passes = passesOf(chart, rowIndex, size);
+std::vector<WorkedStretch> workedStretches(const Chart& chart, int rowIndex, const Size* size,
+                                           bool withUnworked) {
+    std::vector<Pass> passes = passesOf(chart, rowIndex, size, withUnworked);
     if (size != nullptr) {
         for (const Substitution& change : size->substitutions) {
             const auto stitch = chart.stitches->find(change.stitch);

@@ -160,5 +160,47 @@ TEST(RoundTrip, RandomChartsKeepTheirKnitting) {
     EXPECT_GT(sideBySide, 20);
 }
 
+// Sizes that begin and end at columns of their own, inside and outside the repeats.
+void addSizes(Chart& chart, test::RandomCharts& random) {
+    for (const char* name : {"S", "M", "L"}) {
+        Size size;
+        size.name = name;
+        const int right = chart.repeats.front().right;
+        const int left = chart.repeats.back().left;
+        size.reach.start = random.between(1, random.oneIn(4) ? chart.repeats.front().left : right);
+        size.reach.end =
+            random.between(random.oneIn(4) ? chart.repeats.back().right : left, chart.width);
+        if (size.reach.end < size.reach.start) size.reach = {1, chart.width};
+        for (const Repeat& repeat : chart.repeats) size.times[repeat.name] = random.between(1, 5);
+        chart.sizes.push_back(std::move(size));
+    }
+}
+
+TEST(RoundTrip, RandomSizesKeepTheirKnitting) {
+    int same = 0;
+    int refused = 0;
+    test::RandomCharts charts(20261128);
+    for (int i = 0; i < 3000 && same < 120; ++i) {
+        Chart chart = charts.next();
+        addSizes(chart, charts);
+        if (!check(chart).knittable) continue;
+        const Result<WrittenChart> text = writeRows(chart);
+        ASSERT_TRUE(text) << text.error().message << "\n" << test::drawing(chart);
+        const ReadRows read = readWritten(text->text());
+        ASSERT_FALSE(read.hasErrors()) << text->text();
+        const auto again = chartFromRows(read.pattern);
+        if (!again) {
+            ++refused;
+            continue;
+        }
+        const auto comparison = compareRows(again->chart, read.pattern);
+        EXPECT_TRUE(comparison && comparison->same()) << text->text();
+        ++same;
+    }
+    std::cout << same << " random charts with sizes, " << refused << " refused\n";
+    EXPECT_EQ(same, 120);
+    EXPECT_LT(refused, 30);  // sizes that share no repeat of the text, or begin within one
+}
+
 }  // namespace
 }  // namespace lacewright

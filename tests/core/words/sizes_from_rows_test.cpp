@@ -97,5 +97,42 @@ TEST(SizesFromRows, AnotherMotifIsRefusedWithItsRow) {
     EXPECT_TRUE(chartFromRows(readWritten(text).pattern, 0));
 }
 
+// Rows that do not mark the repeat are cut where the rows below them are.
+TEST(SizesFromRows, ARepeatHiddenInPlainStitchesIsFollowedThroughTheFabric) {
+    const std::string text =
+        "Sizes: S (M, L)\nCast on: 24 (25, 25)\nWorked: round\n"
+        // 1 (0, 1) + 2 x 3 (4, 1) + 5 x 3 (3, 4) + 2
+        "Rnd 1: k1 (0, 1), [p1, k1 tbl] 3 (4, 1) times, *k1, p1, k1 tbl, k2; rep from * to last 2 "
+        "sts, k2.\n"
+        "Rnd 2: k7 (8, 3), *yo, k2tog, k3; rep from * to last 2 sts, k2.\n"
+        "Rnd 3: k1 (0, 1), [yo, k2tog] 3 (4, 1) times, *k1, k2tog, yo, k2; rep from * to last 2 "
+        "sts, "
+        "k2.\n";
+    const Chart chart = chartOfText(text);
+    ASSERT_EQ(chart.repeats.size(), 2u);
+    EXPECT_EQ(chart.width, 1 + 2 + 5 + 2);
+    EXPECT_EQ(chart.repeats[0].right, 2);
+    EXPECT_EQ(chart.repeats[0].left, 3);
+    EXPECT_EQ(chart.repeats[1].right, 4);
+    EXPECT_EQ(chart.repeats[1].left, 8);
+    const int times[][2] = {{3, 3}, {4, 3}, {1, 4}};
+    for (std::size_t i = 0; i < 3; ++i) {
+        EXPECT_EQ(chart.sizes[i].times.at("A"), times[i][0]);
+        EXPECT_EQ(chart.sizes[i].times.at("B"), times[i][1]);
+    }
+    expectSameKnitting(chart, text);
+}
+
+// S reaches farther to the right, L to the left: the chart is as wide as both.
+TEST(SizesFromRows, TheWidestEdgesNeedNotBeOfOneSize) {
+    const std::string text =
+        "Sizes: S (M, L)\nCast on: 24 (30, 38)\n"
+        "Row 1: k5 (3, 2), *yo, k2, ssk; rep from * to last 3 (3, 4) sts, k to end.\n"
+        "Row 2: p5 (5, 6), *yo, ssp, p2; rep from * to last 3 (1, 0) sts, p3 (1, 0).\n";
+    const Chart chart = chartOfText(text);
+    EXPECT_EQ(sizesOf(chart), "S 1..12 x4, M 3..12 x6, L 4..13 x8");
+    expectSameKnitting(chart, text);
+}
+
 }  // namespace
 }  // namespace lacewright

@@ -207,7 +207,7 @@ TEST(Writer, ASizeWithoutStitchesOnARowHasNone) {
     withRepeat(chart, "A", 3, 5);
     withSize(chart, "S", 3, 5, 0);
     withSize(chart, "M", 3, 6, 1);
-    EXPECT_EQ(rowsOf(chart), "Rows 1 and 2: [k4] 0 (1) times.\n");
+    EXPECT_EQ(rowsOf(chart), "Rows 1 and 2: k0 (4).\n");
     std::swap(chart.sizes[0], chart.sizes[1]);
     EXPECT_TRUE(writeRows(chart));
     chart.sizes.erase(chart.sizes.begin());
