@@ -147,7 +147,9 @@ std::optional<StatedCount> readStatedCount(TokenCursor& at, FigureContext contex
         if (!known) break;
         Figure stitches = readFigure(at, context);
         known = at.acceptStitchNoun() || bare || (open && changes);
-        const bool change = acceptChange(at, open) || more;
+        const bool part = at.isWord({"between", "each", "per", "before", "either"});
+        while (part && at.is(TokenKind::Word)) at.advance();  // "11 sts between markers"
+        const bool change = acceptChange(at, open) || more || part;
         changes = change;
         at.skipWords({"rem", "remain", "remaining", "left", "in", "total", "on", "needle",
                       "needles", "now", "the", "after", "this", "row", "rnd"});

@@ -155,7 +155,7 @@ class MarkedRow {
     void open(const Stretch& stretch, const std::optional<Loops>& rest) {
         const auto body = loopsOf(stretch.body, size_);
         const auto last = loopsOf(stretch.lastTime, size_);
-        if (!body || !last || body->takes < 1) return fail();
+        if (!last || (body && body->takes < 1)) return fail();
         std::optional<std::int64_t> end = loops_;
         if (stretch.to != Landmark::None) {
             end = landmark(stretch);
@@ -169,13 +169,15 @@ class MarkedRow {
         if (!end) return fail();
         std::int64_t room = *end - taken_;
         room -= last->takes;
+        if (!body) {
+            found(stretch, repeatUpTo(stretch.body, taken_ + room));
+            return walk(stretch.lastTime, false);
+        }
         const bool whole = room >= 0 && room % body->takes == 0;
         if (!whole && !(stretch.breaksAnywhere && room >= 0 && body->takes == body->makes))
             return fail();
         if (stretch.to != Landmark::None && !stretch.breaksAnywhere) {
-            const auto now = static_cast<int>(room / body->takes);
-            const auto [at, fresh] = found_.emplace(&stretch, now);
-            if (!fresh && at->second != now) at->second = -1;
+            found(stretch, static_cast<int>(room / body->takes));
         }
         if (stretch.breaksAnywhere) {
             for (; room > 0 && !failed_; --room) stitch(1, 1);
@@ -183,6 +185,24 @@ class MarkedRow {
             repeat(stretch.body, room / body->takes);
         }
         walk(stretch.lastTime, false);
+    }
+
+    void found(const Stretch& stretch, int times) {
+        const auto [at, fresh] = found_.emplace(&stretch, times);
+        if (!fresh && at->second != times) at->second = -1;
+    }
+
+    // A body that goes to landmarks itself, until so many loops are taken: how often.
+    int repeatUpTo(const Elements& body, std::int64_t end) {
+        int times = 0;
+        while (taken_ < end && !failed_) {
+            const std::int64_t before = taken_;
+            walk(body, false);
+            if (taken_ == before) fail();
+            ++times;
+        }
+        if (taken_ != end) fail();
+        return times;
     }
 
     // How many loops of the row lie before the landmark.
@@ -232,7 +252,7 @@ class MarkedRow {
 LandmarkFollower::LandmarkFollower(const WrittenPattern& pattern, std::size_t size)
     : round_(pattern.worked == Worked::InTheRound),
       size_(size),
-      lost_(pattern.castOn->of(size).multiple != 0) {
+      lost_(pattern.castOn->of(size).multiple != 0 || !pattern.castOn->forEach.empty()) {
     now_.loops = pattern.castOn->of(size).plus;
 }
 

@@ -6,60 +6,47 @@ namespace lacewright {
 
 namespace {
 
-constexpr int kMostPasses = 1000;  // of rows that a sentence repeats
+constexpr int kMostPasses = 1000;                // of rows that a sentence repeats
+constexpr std::size_t kMostWrittenOut = 20'000;  // elements of one row
 
 bool goesToLandmark(const Elements& elements) {
     return std::any_of(elements.begin(), elements.end(), [](const Element& element) {
         const auto* stretch = std::get_if<Stretch>(&element.what);
         const auto* group = std::get_if<Group>(&element.what);
-        return (stretch && stretch->to != Landmark::None) || (group && goesToLandmark(group->body));
+        return (stretch && (stretch->to != Landmark::None || goesToLandmark(stretch->body))) ||
+               (group && goesToLandmark(group->body));
     });
+}
+
+// Repeats whose parts go to landmarks are written out part by part, since each may be of another
+// length. `inAll`: which of the two readings of "rep from * 3 times" is taken.
+void writeOut(Elements& elements, bool inAll, std::size_t& written) {
+    Elements out;
+    for (Element& element : elements) {
+        auto* group = std::get_if<Group>(&element.what);
+        if (group == nullptr || !goesToLandmark(group->body)) {
+            out.push_back(std::move(element));
+            continue;
+        }
+        writeOut(group->body, inAll, written);
+        const Figure& times = inAll && group->orTimes ? *group->orTimes : group->times;
+        const auto count = static_cast<std::size_t>(std::max(0, times.of(0)));
+        const bool alike = std::all_of(times.bySize.begin(), times.bySize.end(),
+                                       [&](int n) { return n == times.of(0); });
+        if (!alike || (written += count * elementCount(group->body)) > kMostWrittenOut) {
+            out.push_back(std::move(element));
+            continue;
+        }
+        for (std::size_t i = 0; i < count; ++i)
+            out.insert(out.end(), group->body.begin(), group->body.end());
+    }
+    elements = std::move(out);
 }
 
 Side sideAfter(const WrittenPattern& pattern, Side side) {
     const bool turned = pattern.worked == Worked::Flat && side == Side::Right;
     return turned ? Side::Wrong : Side::Right;
 }
-
-// All rows of one size in working order.
-class Follow {
- public:
-    Follow(const WrittenPattern& pattern, std::size_t size)
-        : pattern_(pattern), size_(size), needle_(pattern, size) {}
-
-    LandmarkTimes run() {
-        std::size_t again = 0;
-        for (const WrittenRow& row : pattern_.rows) {
-            side_ = row.side;
-            if (!needle_.work(row, side_, found_)) break;
-            for (; again < pattern_.again.size() && pattern_.again[again].after <= row.number;
-                 ++again)
-                workAgain(pattern_.again[again]);
-        }
-        return std::move(found_);
-    }
-
- private:
-    void workAgain(const RowsAgain& again) {
-        const int passes = again.until ? kMostPasses : again.times.of(size_);
-        for (int pass = 0; pass < std::min(passes, kMostPasses); ++pass) {
-            if (again.until && needle_.loops() == again.until->of(size_)) return;
-            for (const WrittenRow& row : pattern_.rows) {
-                if (row.number < again.first || row.number > again.last) continue;
-                side_ = sideAfter(pattern_, side_);
-                if (needle_.work(row, side_, found_)) continue;
-                found_.clear();  // what holds for the first pass need not hold for this one
-                return;
-            }
-        }
-    }
-
-    const WrittenPattern& pattern_;
-    std::size_t size_;
-    LandmarkFollower needle_;
-    LandmarkTimes found_;
-    Side side_ = Side::Right;
-};
 
 void putTimes(Elements& elements, const std::vector<LandmarkTimes>& found) {
     for (Element& element : elements) {
@@ -68,6 +55,7 @@ void putTimes(Elements& elements, const std::vector<LandmarkTimes>& found) {
         } else if (auto* choice = std::get_if<Choice>(&element.what)) {
             for (Reading& reading : choice->readings) putTimes(reading.elements, found);
         } else if (auto* stretch = std::get_if<Stretch>(&element.what)) {
+            putTimes(stretch->body, found);
             Figure times;
             times.bySize.clear();
             for (const LandmarkTimes& ofSize : found) {
@@ -80,6 +68,88 @@ void putTimes(Elements& elements, const std::vector<LandmarkTimes>& found) {
         }
     }
 }
+
+// The row as it is worked from landmark to landmark, every repeat among them written out.
+WrittenRow writtenOut(const WrittenRow& row, Side side,
+                      const std::vector<LandmarkFollower>& needles) {
+    for (const bool inAll : {false, true}) {
+        WrittenRow out = row;
+        std::size_t written = 0;
+        writeOut(out.elements, inAll, written);
+        std::vector<LandmarkTimes> found(needles.size());
+        std::size_t followed = 0;
+        for (; followed < needles.size(); ++followed) {
+            LandmarkFollower needle = needles[followed];
+            if (!needle.work(out, side, found[followed])) break;
+        }
+        if (followed < needles.size()) continue;
+        // Those that go on to the end become groups, which are written out in their turn.
+        const auto repeats = [](const Element& element) {
+            const auto* stretch = std::get_if<Stretch>(&element.what);
+            return stretch != nullptr && goesToLandmark(stretch->body);
+        };
+        if (std::none_of(out.elements.begin(), out.elements.end(), repeats)) return out;
+        for (LandmarkTimes& ofSize : found) {
+            std::erase_if(ofSize, [](const auto& at) { return !goesToLandmark(at.first->body); });
+        }
+        putTimes(out.elements, found);
+        writeOut(out.elements, inAll, written);
+        return out;
+    }
+    return row;
+}
+
+// All rows in working order, for every size at once.
+class Follow {
+ public:
+    explicit Follow(WrittenPattern& pattern) : pattern_(pattern), found_(pattern.sizeCount()) {
+        for (std::size_t size = 0; size < found_.size(); ++size)
+            needles_.emplace_back(pattern, size);
+    }
+
+    std::vector<LandmarkTimes> run() {
+        std::size_t again = 0;
+        for (WrittenRow& row : pattern_.rows) {
+            side_ = row.side;
+            if (goesToLandmark(row.elements)) row = writtenOut(row, side_, needles_);
+            for (std::size_t size = 0; size < needles_.size(); ++size)
+                needles_[size].work(row, side_, found_[size]);
+            for (; again < pattern_.again.size() && pattern_.again[again].after <= row.number;
+                 ++again)
+                workAgain(pattern_.again[again]);
+        }
+        return std::move(found_);
+    }
+
+ private:
+    void workAgain(const RowsAgain& again) {
+        const Side start = side_;
+        for (std::size_t size = 0; size < needles_.size(); ++size) {
+            side_ = start;
+            workAgain(again, size);
+        }
+    }
+
+    void workAgain(const RowsAgain& again, std::size_t size) {
+        LandmarkFollower& needle = needles_[size];
+        const int passes = again.until ? kMostPasses : again.times.of(size);
+        for (int pass = 0; pass < std::min(passes, kMostPasses); ++pass) {
+            if (again.until && needle.loops() == again.until->of(size)) return;
+            for (const WrittenRow& row : pattern_.rows) {
+                if (row.number < again.first || row.number > again.last) continue;
+                side_ = sideAfter(pattern_, side_);
+                if (needle.work(row, side_, found_[size])) continue;
+                found_[size].clear();  // what holds for the first pass need not hold for this one
+                return;
+            }
+        }
+    }
+
+    WrittenPattern& pattern_;
+    std::vector<LandmarkFollower> needles_;  // by size
+    std::vector<LandmarkTimes> found_;
+    Side side_ = Side::Right;
+};
 
 }  // namespace
 
@@ -96,9 +166,7 @@ WrittenRow settledRow(WrittenRow row, Side side, LandmarkFollower& needle) {
 
 void settleMarkers(WrittenPattern& pattern) {
     if (!pattern.castOn || !goesToLandmark(pattern)) return;
-    std::vector<LandmarkTimes> found;
-    for (std::size_t size = 0; size < pattern.sizeCount(); ++size)
-        found.push_back(Follow(pattern, size).run());
+    const std::vector<LandmarkTimes> found = Follow(pattern).run();
     for (WrittenRow& row : pattern.rows) putTimes(row.elements, found);
 }
 

@@ -79,13 +79,44 @@ class Reader {
         return parseAtBeginnings(copy) > 0;
     }
 
+    // "Rows 1-8 form the pattern": which rows, not what they are.
+    static bool namesRows(const Line& line) {
+        TokenCursor at(line);
+        std::vector<ReadMessage> messages;
+        std::size_t sizes = 0;
+        const auto again = parseRowsAgain(at, {messages, sizes});
+        return !again.empty() && again.front().named;
+    }
+
+    bool rowsFollow(std::size_t index) const {
+        return std::any_of(lines_.begin() + static_cast<std::ptrdiff_t>(index) + 1, lines_.end(),
+                           [](const Line& line) { return !line.empty() && beginsRow(line); });
+    }
+
     // The line above is a sentence of its own, or there is none.
     bool standsAlone(std::size_t index) const {
         if (index == 0 || lines_[index - 1].empty()) return true;
         const Line& above = lines_[index - 1];
         const TokenKind last = above[above.size() - 2].kind;
+        const TokenCursor end({above[above.size() - 2], above.back()});
         return last != TokenKind::Comma && last != TokenKind::Semicolon &&
-               last != TokenKind::Colon && last != TokenKind::Star && last != TokenKind::Open;
+               last != TokenKind::Colon && last != TokenKind::Star && last != TokenKind::Open &&
+               !end.isWord({"rep", "repeat", "from", "to", "and", "then", "last", "until", "in"});
+    }
+
+    // The line begins as the rest of a row does: "to end", "rep from *", "3 times", "41 sts".
+    static bool goesOn(const TokenCursor& line) {
+        if (line.isWord({"to", "rep", "repeat", "from", "twice", "once", "times", "more", "across",
+                         "around", "until", "last", "end", "ending", "sts"}))
+            return true;
+        if (line.isNumber() && line.isStitchNoun(1)) {
+            return line.is(TokenKind::End, 2) || line.is(TokenKind::Stop, 2) ||
+                   line.isWord({"rem", "remain", "remaining", "left", "on", "in", "inc", "dec"}, 2);
+        }
+        const bool times = line.isNumber() && line.isWord({"times", "more", "time"}, 1);
+        const bool mark = line.is(TokenKind::Comma) || line.is(TokenKind::Semicolon) ||
+                          line.is(TokenKind::Open) || line.is(TokenKind::Close);
+        return times || mark;
     }
 
     bool isRemark(std::size_t index) const {
@@ -157,8 +188,12 @@ class Reader {
         for (const OwnStitch& own : read_.pattern.ownStitches)
             vocabulary.define(own.name, own.takes, own.makes);
         const auto isProse = [&](std::size_t i) {
-            return followsSentence(i) && !isPlainRowsLine(TokenCursor(lines_[i])) &&
-                   isProseLine(TokenCursor(lines_[i]), vocabulary);
+            const TokenCursor line(lines_[i]);
+            if (isPlainRowsLine(line)) return false;
+            if (followsSentence(i) && isProseLine(line, vocabulary)) return true;
+            return standsAlone(i) && (isGlossaryLine(line, vocabulary) ||
+                                      (nearestHeading(line).empty() &&
+                                       !holdsStitches(line, vocabulary) && !goesOn(line)));
         };
         for (std::size_t i = 0; i < lines_.size(); ++i) {
             if (lines_[i].empty()) continue;
@@ -170,7 +205,7 @@ class Reader {
             }
             TokenCursor at(lines_[i]);
             const Place place = at.peek().place;
-            if (const auto rowHeading = parseRowHeading(at)) {
+            if (const auto rowHeading = namesRows(lines_[i]) ? std::nullopt : parseRowHeading(at)) {
                 Line body(lines_[i].begin() + static_cast<std::ptrdiff_t>(at.position()),
                           lines_[i].end());
                 while (i + 1 < lines_.size() && !lines_[i + 1].empty() &&
@@ -195,6 +230,9 @@ class Reader {
                 heading.nextRows = rows;
                 heading.label = "Next row";
                 table_.add(heading, parsed(std::move(lines_[i]), vocabulary), place);
+            } else if (!table_.empty() && !rowsFollow(i) && isCastOnLine(at)) {
+                passOver(lines_[i],
+                         "a cast-on that stands behind the rows is not counted with them");
             } else if (isProse(i) || (table_.empty() && isProseLine(at, vocabulary)) ||
                        (nearestHeading(at).empty() && !holdsStitches(at, vocabulary))) {
                 passOver(lines_[i]);

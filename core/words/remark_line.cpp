@@ -18,6 +18,27 @@ bool hasNumber(const TokenCursor& line) {
     return false;
 }
 
+// "BO 40 sts loosely", "bind off all 40 sts": nothing else is worked.
+bool bindsAllOff(const TokenCursor& line) {
+    TokenCursor at = line;
+    at.skipWords({"bind", "cast", "off", "bo", "castoff", "all", "rem", "remaining", "these"});
+    if (at.isNumber()) at.advance();
+    if (!at.acceptStitchNoun()) return false;
+    while (at.is(TokenKind::Word) && !at.isNumber()) at.advance();
+    at.accept(TokenKind::Stop);
+    return at.atEnd();
+}
+
+// "C4F - sl 2 sts to cn": something else than plain stitches, and no dash after this one.
+bool definesByDash(const TokenCursor& line, const TermMatch& name) {
+    const bool plain = name.term->takes.with(name.number) == 1 && name.term->makes.with(0) == 1;
+    if (plain) return false;
+    for (std::size_t i = name.tokens + 1; !line.is(TokenKind::End, i); ++i) {
+        if (line.is(TokenKind::Dash, i)) return false;
+    }
+    return true;
+}
+
 }  // namespace
 
 bool isRemarkLine(const TokenCursor& line, bool first) {
@@ -31,31 +52,64 @@ bool isRemarkLine(const TokenCursor& line, bool first) {
         return true;
     const bool bindOff = (line.isWord({"bind", "cast"}) && line.isWord({"off"}, 1)) ||
                          line.isWord({"bo", "castoff"});
-    return bindOff && !hasNumber(line);
+    return bindOff && (!hasNumber(line) || bindsAllOff(line));
+}
+
+bool isCastOnLine(const TokenCursor& line) {
+    for (std::size_t i = 0; !line.is(TokenKind::End, i); ++i) {
+        if (line.isWord({"co"}, i) && line.isNumber(i + 1)) return true;
+        if (line.isWord({"cast"}, i) && line.isWord({"on"}, i + 1)) return line.isNumber(i + 2);
+        if (!line.is(TokenKind::Word, i) && !line.is(TokenKind::Comma, i)) return false;
+    }
+    return false;
 }
 
 bool isPlainRowsLine(const TokenCursor& line) {
     TokenCursor at = line;
-    const bool work = at.acceptWord({"work"});
-    if (!work && !at.acceptWord({"k", "knit", "p", "purl"})) return false;
-    if (!at.isNumber() || !isRowWord(at, 1)) return false;
-    at.advance(2);
-    at.acceptWord({"even"});
-    if (at.acceptWord({"in"})) {
-        while (at.is(TokenKind::Word) || at.is(TokenKind::Dash)) at.advance();
+    for (;;) {
+        const bool work = at.acceptWord({"work"});
+        if (!work && !at.acceptWord({"k", "knit", "p", "purl"})) return false;
+        if (!at.isNumber() || !isRowWord(at, 1)) return false;
+        at.advance(2);
+        const bool even = at.acceptWord({"even"});
+        if (at.acceptWord({"in"})) {
+            while (at.is(TokenKind::Word) || at.is(TokenKind::Dash)) at.advance();
+        } else if (work && !even) {
+            return false;
+        }
         at.accept(TokenKind::Stop);
-        return at.atEnd();
+        if (at.atEnd()) return true;
+        if (!at.accept(TokenKind::Comma) && !at.acceptWord({"and"})) return false;
+        at.skipWords({"and", "then"});
     }
-    at.accept(TokenKind::Stop);
-    return at.atEnd() && (!work || at.previous().text == "even");
+}
+
+bool isGlossaryLine(const TokenCursor& line, const Vocabulary& vocabulary) {
+    const auto match = vocabulary.match(line.tokens(), line.position());
+    const std::size_t name = match ? match->tokens : 1;
+    if (line.is(TokenKind::Equals, name)) return true;
+    if (line.is(TokenKind::Colon, name) && match) return true;
+    if (line.is(TokenKind::Dash, name) && match && match->tokens > 0 && definesByDash(line, *match))
+        return true;
+    const bool heads = line.is(TokenKind::Word) && line.is(TokenKind::Colon, 1);
+    if (heads && !match && !line.isWord({"rs", "ws", "row", "rnd", "round"})) return true;
+    const bool marks = line.is(TokenKind::Open) && line.is(TokenKind::Close, 1);  // "[ ] = repeat"
+    return marks && line.is(TokenKind::Equals, 2);
 }
 
 bool holdsStitches(const TokenCursor& line, const Vocabulary& vocabulary) {
     bool terms = false;
     bool strange = false;
+    bool starred = false;
     for (TokenCursor at = line; !at.atEnd();) {
-        if (at.is(TokenKind::Star)) return true;
+        starred = starred || at.is(TokenKind::Star);
+        const bool where = at.acceptWord({"over"});  // "over 17 sts" rather than a yarn over
         const auto match = vocabulary.match(at.tokens(), at.position());
+        if (where && at.isNumber()) {
+            at.advance();
+            strange = true;
+            continue;
+        }
         if (!match) {
             strange = strange ||
                       (at.is(TokenKind::Word) && !at.isNumber() && !at.isStitchNoun() &&
@@ -69,7 +123,7 @@ bool holdsStitches(const TokenCursor& line, const Vocabulary& vocabulary) {
         if (stitch && number) return true;
         terms = terms || stitch;
     }
-    return terms && !strange;
+    return terms && (starred || !strange);
 }
 
 std::string nearestHeading(const TokenCursor& line) {

@@ -11,11 +11,16 @@ namespace lacewright {
 // measurements.", "Note: ..". `first` is true when the line cannot go on with a row above it.
 bool isRemarkLine(const TokenCursor& line, bool first);
 
+// "Cast on 41 sts ..", "Using larger needles, CO 41 sts".
+bool isCastOnLine(const TokenCursor& line);
+
 // "Knit 4 rows.", "Work 6 rows in garter st.": rows without a number that change no count.
 bool isPlainRowsLine(const TokenCursor& line);
 // A line of prose: it neither begins as stitches do nor looks like a row or a heading that is
 // misspelt.
 bool isProseLine(const TokenCursor& line, const Vocabulary& vocabulary);
+// "k2tog: knit 2 stitches together", "RS = right side": what an abbreviation means.
+bool isGlossaryLine(const TokenCursor& line, const Vocabulary& vocabulary);
 // Stitches stand in this line as in a row that lacks its heading: with numbers, a repeat, or
 // nothing but terms.
 bool holdsStitches(const TokenCursor& line, const Vocabulary& vocabulary);

@@ -173,17 +173,25 @@ bool RowParser::leftOnNeedle(Elements& out) {
     return true;
 }
 
-// "(sk2p made)": a bracket that only says what the stitches before it are.
+// "(sk2p made)", "(eyelet row)", "(WS)": a bracket that only says what was worked before it.
 bool RowParser::passMade() {
     constexpr std::size_t kLongest = 6;  // tokens
     if (!at_.is(TokenKind::Open)) return false;
+    bool remark = false;
+    bool stitches = false;
     for (std::size_t i = 1; i <= kLongest; ++i) {
         if (at_.is(TokenKind::Close, i)) {
-            if (!at_.isWord({"made", "completed", "formed", "worked"}, i - 1)) return false;
+            const bool made = at_.isWord({"made", "completed", "formed", "worked"}, i - 1);
+            if (!made && (!remark || stitches)) return false;
             at_.advance(i + 1);
             return true;
         }
         if (!at_.is(TokenKind::Word, i) && !at_.is(TokenKind::Number, i)) return false;
+        remark = remark || at_.isWord({"row", "rnd", "round", "rs", "ws", "side", "edge", "edging",
+                                       "border", "selvedge", "selvage", "see", "note", "optional"},
+                                      i);
+        const auto match = context_.vocabulary.match(at_.tokens(), at_.position() + i);
+        stitches = stitches || (match && match->term->role == TermRole::Stitch);
     }
     return false;
 }

@@ -158,6 +158,7 @@ std::optional<RowsAgainWords> readRowsAgain(TokenCursor& at, FigureContext conte
     const bool repeat = at.acceptWord({"rep", "repeat", "work"});
     at.accept(TokenKind::Stop);
     const bool from = at.acceptWord({"from"});
+    const bool thisRow = at.isWord({"this"}) && isRowWord(at, 1);
     at.skipWords({"the", "these", "this", "those"});
     if (repeat && at.acceptWord({"last", "previous"})) {
         words.count = at.isNumber() ? at.peek().value : 1;
@@ -165,6 +166,8 @@ std::optional<RowsAgainWords> readRowsAgain(TokenCursor& at, FigureContext conte
     } else if (at.isNumber() && isRowWord(at, 1) && at.position() != start) {  // "these 4 rows"
         words.count = at.peek().value;
         at.advance();
+    } else if (repeat && thisRow) {
+        words.count = 1;
     }
     const bool ordinals = at.ordinal(false) > 0;
     if (!ordinals && !isRowWord(at)) return at.moveTo(start), std::nullopt;
@@ -177,8 +180,11 @@ std::optional<RowsAgainWords> readRowsAgain(TokenCursor& at, FigureContext conte
         words.last = from ? 0 : numbers.back();
         if (ordinals && isRowWord(at)) at.advance();
     }
-    words.named = !repeat && at.acceptWord({"form", "forms", "are", "make"});
-    if (words.named) return words;
+    words.named = !repeat && at.acceptWord({"form", "forms", "are", "make", "set", "establish"});
+    if (words.named) {
+        if (at.acceptWord({"repeated", "worked"})) readOften(at, words, context);
+        return words;
+    }
     at.skipWords({"for", "a", "total", "of"});
     readOften(at, words, context);
     if (!repeat && !(again && words.times)) return at.moveTo(start), std::nullopt;

@@ -1,3 +1,5 @@
+#include <sstream>
+
 #include "tests/core/words/reading.h"
 
 // What single rows take and make, worked out by hand from the definitions of the stitches (Craft
@@ -42,6 +44,26 @@ TEST(RowWords, ChangesAreNoCounts) {
                              ". Stitch count: 22", ". Total: 22 sts"})
         EXPECT_EQ(countsOf(text + said), "22") << said;
     EXPECT_EQ(countsOf(text + ". Stitch count: 23"), "22!");
+}
+
+// tests/data/remark_lines.txt: wherever such a line stands, the rows are counted as without it.
+TEST(RowWords, RemarksWorkNoRow) {
+    std::istringstream file(readFile(test::inSourceTree("tests/data/remark_lines.txt")).value());
+    const std::string castOn = "Cast on 20 sts\n";
+    const std::string rows = "Row 1: k3, *yo, k2tog; rep from * to last 3 sts, k3\nRow 2: p\n";
+    int lines = 0;
+    for (std::string line; std::getline(file, line);) {
+        if (line.starts_with("# ")) continue;
+        ++lines;
+        const bool ofRows = line.find("ows") != std::string::npos;  // speaks of rows above it
+        if (!ofRows) {
+            EXPECT_EQ(countsOf("A title\n\n" + line + "\n" + castOn + "\n" + rows), "20 20")
+                << line;
+            EXPECT_EQ(countsOf(castOn + line + "\n" + rows), "20 20") << line;
+        }
+        EXPECT_EQ(countsOf(castOn + rows + line + "\n"), "20 20") << line;
+    }
+    EXPECT_GT(lines, 90);
 }
 
 TEST(RowWords, ChartsAreToldOnce) {
