@@ -157,14 +157,14 @@ class IntervalTable {
     Level levels_[2];
 };
 
+}  // namespace
+
 void shift(Phrases& phrases, std::size_t by) {
     for (Phrase& phrase : phrases) {
         phrase.first += by;
         shift(phrase.body, by);
     }
 }
-
-}  // namespace
 
 Phrases shortestPhrases(std::span<const WordIndex> run, const WordCosts& costs) {
     Phrases phrases;

@@ -49,6 +49,9 @@ Phrases countedRuns(std::span<const WordIndex> run, const WordCosts& costs);
 
 int costOf(const Phrases& phrases, const WordCosts& costs);
 
+// Moves what the phrases stand for on by so many positions.
+void shift(Phrases& phrases, std::size_t by);
+
 // The words one by one, as the `size` (from 0) works them.
 std::vector<WordIndex> spelledOut(const Phrases& phrases, std::size_t size = 0);
 

@@ -34,30 +34,37 @@ const Phrase& nth(const Phrases& phrases, std::size_t n, bool fromEnd) {
     return fromEnd ? phrases[phrases.size() - 1 - n] : phrases[n];
 }
 
-// "k1 (0, 2)" for lists that hold one and the same word with a number, or nothing.
-std::optional<Phrase> oneCounted(const std::vector<Phrases>& bySize,
-                                 const std::function<bool(WordIndex)>& countsNone) {
-    const Phrase* model = nullptr;
-    for (const Phrases& phrases : bySize) {
-        if (phrases.empty()) continue;
-        const Phrase& phrase = phrases.front();
-        if (phrases.size() > 1 || phrase.isBracket() || !countsNone(phrase.word)) return {};
-        if (model != nullptr && phrase.word != model->word) return {};
-        model = model == nullptr ? &phrase : model;
+// All lists in the words of one of them, numbers side by side; nothing when none tells them all.
+std::optional<Phrases> inOneShape(const std::vector<Phrases>& bySize, const WordNumbers& numbers) {
+    std::vector<std::vector<WordIndex>> runs;
+    for (const Phrases& phrases : bySize) runs.push_back(spelledOut(phrases));
+    const std::size_t start = bySize.front().empty() ? 0 : bySize.front().front().first;
+    for (const Phrases& shape : bySize) {
+        if (shape.empty()) continue;
+        std::vector<Phrases> fitted;
+        for (const auto& run : runs) {
+            auto own = fittedTo(shape, run, numbers);
+            if (!own) break;
+            fitted.push_back(std::move(*own));
+        }
+        if (fitted.size() < runs.size()) continue;
+        Phrases all;
+        for (std::size_t n = 0; n < shape.size(); ++n) {
+            std::vector<const Phrase*> parts;
+            for (const Phrases& own : fitted) parts.push_back(&own[n]);
+            all.push_back(joined(parts));
+        }
+        shift(all, start);
+        return all;
     }
-    if (model == nullptr) return {};
-    Phrase all = *model;
-    if (bySize.front().empty()) all.length = 0;
-    all.times.clear();
-    for (const Phrases& phrases : bySize)
-        all.times.push_back(phrases.empty() ? 0 : phrases.front().times.front());
-    return all;
+    return {};
 }
 
 }  // namespace
 
-Phrases mergedPhrases(const std::vector<Phrases>& bySize,
-                      const std::function<bool(WordIndex)>& countsNone) {
+Phrases mergedPhrases(const std::vector<Phrases>& bySize, const WordNumbers& numbers) {
+    if (bySize.size() == 1) return bySize.front();
+    if (auto one = inOneShape(bySize, numbers)) return std::move(*one);
     const Phrases& front = bySize.front();
     std::size_t shortest = front.size();
     for (const Phrases& phrases : bySize) shortest = std::min(shortest, phrases.size());
@@ -86,8 +93,8 @@ Phrases mergedPhrases(const std::vector<Phrases>& bySize,
                              phrases.end() - static_cast<std::ptrdiff_t>(tail));
     }
     std::vector<bool> done(middles.size(), false);
-    if (auto counted = oneCounted(middles, countsNone)) {
-        merged.push_back(std::move(*counted));
+    if (auto one = inOneShape(middles, numbers)) {
+        merged.insert(merged.end(), one->begin(), one->end());
         done.assign(middles.size(), true);
     }
     for (std::size_t i = 0; i < middles.size(); ++i) {

@@ -54,13 +54,6 @@ class RowWorder {
                                                    : shortestPhrases(run.words, words_.costs());
     }
 
-    static void shift(Phrases& phrases, std::size_t by) {
-        for (Phrase& phrase : phrases) {
-            phrase.first += by;
-            shift(phrase.body, by);
-        }
-    }
-
     // Phrases of parts one after the other; their positions begin at `from`.
     Phrases phrasesOf(const std::vector<CountedRun>& parts, std::size_t from) const {
         Phrases all;
@@ -84,7 +77,11 @@ class RowWorder {
     }
 
     Phrases joined(const std::vector<Phrases>& bySize) const {
-        return mergedPhrases(bySize, [this](WordIndex word) { return !words_[word].verb.empty(); });
+        const WordNumbers numbers{
+            [this](WordIndex word) { return words_[word].countable; },
+            [this](WordIndex word) { return !words_[word].verb.empty(); },
+        };
+        return mergedPhrases(bySize, numbers);
     }
 
     bool isCountable(const Phrase& phrase) const {

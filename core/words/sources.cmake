@@ -53,6 +53,7 @@ target_sources(core PRIVATE
     words/rows_on_grid.cpp
     words/size_reaches.cpp
     words/size_words.cpp
+    words/shape_fit.cpp
     words/sized_boxes.cpp
     words/stitch_words.cpp
     words/token_cursor.cpp
