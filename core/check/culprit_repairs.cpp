@@ -22,10 +22,12 @@ void CulpritSearch::addRedraws(int rowIndex, bool byWhatItMakes, std::vector<Rep
         std::vector<std::vector<LetterRepair>> choices;
         bool differs = false;
         bool possible = true;
+        double logOdds = both ? 0 : -kUnexplained;
         for (const auto& [group, wanted] : rowCase->wanted()) {
             GroupMove move = wanted;
             if (!both) (byWhatItMakes ? move.takes : move.makes) = 0;
             differs = differs || move != wanted;
+            logOdds += balance_.odds(rowIndex, group, move);
             if (move == GroupMove{}) continue;
             const RowOdds* odds = rowCase->odds(group);
             const bool reachable = odds != nullptr && std::abs(move.takes) <= odds->reach() &&
@@ -36,7 +38,7 @@ void CulpritSearch::addRedraws(int rowIndex, bool byWhatItMakes, std::vector<Rep
         }
         if (choices.empty() || !possible || (!both && !differs)) continue;
         const auto combine = [&](std::size_t varied, std::size_t rank) {
-            Repair repair{{}, {}, both ? 0 : -kUnexplained};
+            Repair repair{{}, {}, logOdds};
             for (std::size_t g = 0; g < choices.size(); ++g) {
                 const LetterRepair& chosen = choices[g][g == varied ? rank : 0];
                 for (const LetterChange& change : chosen.changes) {
@@ -64,7 +66,9 @@ void CulpritSearch::addShifts(int rowIndex, std::vector<Repair>& repairs) {
                    other.shift->after == shift.after;
         });
         if (!known)
-            repairs.push_back({{{rowIndex, shift.column, shift.stitch}}, shift, shift.logOdds});
+            repairs.push_back({{{rowIndex, shift.column, shift.stitch}},
+                               shift,
+                               shift.logOdds + balance_.odds(rowIndex, shift.moves)});
     }
 }
 
@@ -92,7 +96,7 @@ std::optional<Repair> CulpritSearch::jointRepair(int rowIndex) {
                     if (takes != 0 || to != 0) {
                         const auto best = odds->best(takes, to, 1);
                         if (best.empty()) continue;
-                        longer.logOdds += best[0].logOdds;
+                        longer.logOdds += best[0].logOdds + balance_.odds(row, group, {takes, to});
                         for (const LetterChange& change : best[0].changes) {
                             longer.cells.push_back(
                                 {row, change.column, alphabet_.stitchIn(row, change.letter)});

@@ -14,22 +14,14 @@ constexpr int kLongestRun = 12;       // rows of a run on either side that are j
 constexpr double kSureApart = 2.0;    // log odds from which two rows are told of as two faults
 constexpr double kWorthALook = 0.01;  // moves less likely than this are left aside
 
-double logZ(const RowCase& rowCase, int group, int takes, int makes) {
-    const RowOdds* odds = rowCase.odds(group);
-    if (odds == nullptr) return takes == 0 && makes == 0 ? 0 : kImpossible;
-    if (std::abs(takes) > odds->reach() || std::abs(makes) > odds->reach()) return kImpossible;
-    const double redraws = odds->logSum(takes, makes);
-    const auto wanted = rowCase.wanted().find(group);
-    const bool asWanted = wanted != rowCase.wanted().end() &&
-                          wanted->second == GroupMove{takes, makes} &&
-                          wanted->second != GroupMove{};
-    return asWanted ? logAdd(redraws, rowCase.logShifts()) : redraws;
-}
-
 }  // namespace
 
 CulpritSearch::CulpritSearch(const Chart& chart)
-    : chart_(chart), alphabet_(alphabetOf(chart)), links_(linksOf(chart)), ends_(chart, links_) {}
+    : chart_(chart),
+      alphabet_(alphabetOf(chart)),
+      links_(linksOf(chart)),
+      ends_(chart, links_),
+      balance_(chart, links_) {}
 
 const Beliefs* CulpritSearch::beliefsAt(int rowIndex) {
     for (const auto& beliefs : beliefs_) {
@@ -52,6 +44,22 @@ RowCase* CulpritSearch::caseOf(int rowIndex) {
     }
     rowCase = std::make_unique<RowCase>(chart_, rowIndex, *beliefs, wanted, ends_);
     return rowCase.get();
+}
+
+// Log odds that a row was meant to take and make so much more in a group. Requires: caseOf(the
+// row).
+double CulpritSearch::logMove(int rowIndex, int group, const GroupMove& move) {
+    const RowCase& rowCase = *caseOf(rowIndex);
+    const RowOdds* odds = rowCase.odds(group);
+    if (odds == nullptr) return move == GroupMove{} ? 0 : kImpossible;
+    if (std::abs(move.takes) > odds->reach() || std::abs(move.makes) > odds->reach())
+        return kImpossible;
+    const auto wanted = rowCase.wanted().find(group);
+    const bool shifts =
+        move != GroupMove{} && wanted != rowCase.wanted().end() && wanted->second == move;
+    const double redraws = odds->logSum(move.takes, move.makes);
+    return balance_.odds(rowIndex, group, move) +
+           (shifts ? logAdd(redraws, rowCase.logShifts()) : redraws);
 }
 
 std::vector<int> CulpritSearch::groups() const {
@@ -109,15 +117,14 @@ std::optional<CulpritSearch::Moves> CulpritSearch::movesOf(const std::vector<int
     below[at(0)] = 0;
     std::size_t i = 0;
     for (; run[i] != rowIndex; ++i) {
-        const RowCase* rowCase = caseOf(run[i]);
-        if (rowCase == nullptr) return std::nullopt;
+        if (caseOf(run[i]) == nullptr) return std::nullopt;
         const int in = excessIn(run[i], group);
         States next = nothing;
         each([&](int from) {
             if (below[at(from)] == kImpossible) return;
             each([&](int to) {
                 next[at(to)] =
-                    logAdd(next[at(to)], below[at(from)] + logZ(*rowCase, group, from - in, to));
+                    logAdd(next[at(to)], below[at(from)] + logMove(run[i], group, {from - in, to}));
             });
         });
         below = next;
@@ -127,15 +134,14 @@ std::optional<CulpritSearch::Moves> CulpritSearch::movesOf(const std::vector<int
     if (std::abs(end) > kStates) return std::nullopt;
     above[at(end)] = 0;
     for (std::size_t j = run.size() - 1; j > i; --j) {
-        const RowCase* rowCase = caseOf(run[j]);
-        if (rowCase == nullptr) return std::nullopt;
+        if (caseOf(run[j]) == nullptr) return std::nullopt;
         const int in = excessIn(run[j], group);
         States next = nothing;
         each([&](int to) {
             if (above[at(to)] == kImpossible) return;
             each([&](int from) {
                 next[at(from)] =
-                    logAdd(next[at(from)], above[at(to)] + logZ(*rowCase, group, from - in, to));
+                    logAdd(next[at(from)], above[at(to)] + logMove(run[j], group, {from - in, to}));
             });
         });
         above = next;
@@ -147,9 +153,10 @@ std::optional<CulpritSearch::Moves> CulpritSearch::movesOf(const std::vector<int
     for (int takes = -moves.reach; takes <= moves.reach; ++takes) {
         for (int makes = -moves.reach; makes <= moves.reach; ++makes) {
             const int from = takes + excessIn(rowIndex, group);
-            const double log = std::abs(from) > kStates ? kImpossible
-                                                        : below[at(from)] + above[at(makes)] +
-                                                              logZ(*rowCase, group, takes, makes);
+            const double log =
+                std::abs(from) > kStates
+                    ? kImpossible
+                    : below[at(from)] + above[at(makes)] + logMove(rowIndex, group, {takes, makes});
             moves.share.push_back(log);
             total = logAdd(total, log);
         }
@@ -203,9 +210,7 @@ std::vector<std::pair<int, bool>> CulpritSearch::rowsToBlame(int rowIndex, bool 
 }
 
 bool CulpritSearch::wrongApart(int rowIndex) {
-    const RowCase* lower = caseOf(rowIndex);
-    const RowCase* upper = caseOf(rowIndex + 1);
-    if (lower == nullptr || upper == nullptr) return false;
+    if (caseOf(rowIndex) == nullptr || caseOf(rowIndex + 1) == nullptr) return false;
     double apart = 0;
     double together = 0;
     int out = 0;  // groups
@@ -215,8 +220,8 @@ bool CulpritSearch::wrongApart(int rowIndex) {
         // Where stitches only change groups, it is the edge of a repeat that is wrong.
         if ((in != 0 || above != 0) && ++out > 1) return false;
         if (out == 0) continue;
-        apart += logZ(*lower, group, -in, 0) + logZ(*upper, group, -above, 0);
-        together += logZ(*lower, group, -in, above);
+        apart += logMove(rowIndex, group, {-in, 0}) + logMove(rowIndex + 1, group, {-above, 0});
+        together += logMove(rowIndex, group, {-in, above});
     }
     return apart > together + kSureApart;
 }

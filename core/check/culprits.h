@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/check/balance_habit.h"
 #include "core/check/beliefs.h"
 #include "core/check/misfits.h"
 #include "core/check/open_ends.h"
@@ -78,6 +79,7 @@ class CulpritSearch {
         std::vector<double> share;  // [(takes + reach) * (2 reach + 1) + makes + reach]
     };
     RowCase* caseOf(int rowIndex);
+    double logMove(int rowIndex, int group, const GroupMove& move);
     int excessIn(int rowIndex, int group) const;
     int excessOut(int rowIndex, int group) const;
     std::vector<int> groups() const;
@@ -99,6 +101,7 @@ class CulpritSearch {
     Alphabet alphabet_;
     Links links_;
     OpenEnds ends_;
+    BalanceHabit balance_;
     std::optional<int> closingAt_;  // while the closing is judged: the row whose takes count for it
     std::vector<std::unique_ptr<Beliefs>> beliefs_;
     std::map<int, std::unique_ptr<RowCase>> cases_;

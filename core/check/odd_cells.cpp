@@ -33,9 +33,9 @@ CulpritSearch::OddCell CulpritSearch::oddCell(int row, int column, int group, bo
         double belief = weights[letter] - weights[drawn];
         if (selvedge) belief = std::min(belief, kSelvedge);
         const bool leanSwapped = alphabet_.mirrors[static_cast<std::size_t>(letter)] == drawn;
-        const double log = belief + std::log(slipsIn(alphabet_, letter)) +
-                           (leanSwapped ? kLeanSwapped : 0) +
-                           ends_.closingOdds(row, {{group, move}});
+        const double log =
+            belief + std::log(slipsIn(alphabet_, letter)) + (leanSwapped ? kLeanSwapped : 0) +
+            ends_.closingOdds(row, {{group, move}}) + balance_.odds(row, group, move);
         odd.cell.weight = logAdd(odd.cell.weight, log);
         if (log <= likeliest) continue;
         likeliest = log;
@@ -54,7 +54,8 @@ void CulpritSearch::addShifted(int row, double inPlace, std::vector<OddCell>& od
     for (const RowShift& shift : rowCase->shifts()) {
         if (!shift.movesCells) continue;  // an odd cell
         const double evidence = shift.logOdds - logOfAnyShift(alphabet_.size());
-        const double log = evidence - kShiftsRarer + ends_.closingOdds(row, shift.moves);
+        const double log = evidence - kShiftsRarer + ends_.closingOdds(row, shift.moves) +
+                           balance_.odds(row, shift.moves);
         if (log < kLeastOdd) break;
         odd.push_back({{row, shift.column, log},
                        shift.stitch,

@@ -11,7 +11,7 @@ using ByKind = std::array<double, kLetterKinds>;
 // their kind because the symmetry holds, the others as chance has it.
 constexpr double kKindsBefore = 2.0;
 constexpr double kKeptBefore = 0.8;
-constexpr double kImagesBefore = 0.5;  // of every kind
+constexpr double kImagesBefore = 1.0;  // of every kind
 constexpr double kPairsBefore = 0.5;   // of one kind, half of them alike
 constexpr double kSwapsBefore = 1.0;   // leans that a mirror swapped
 

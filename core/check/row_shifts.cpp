@@ -10,7 +10,7 @@ namespace {
 
 using Cells = std::vector<StitchIndex>;
 
-constexpr double kFigureLost = 3.0;  // log odds against pushing a figure out of the chart
+constexpr double kFigureLost = 6.0;  // log odds against pushing a figure out of the chart
 constexpr std::size_t kShiftsKept = 40;
 constexpr std::size_t kMapsAtFirst = 6;
 

@@ -10,7 +10,7 @@ inline constexpr double kRedrawn = 0.002;
 inline constexpr double kLeftOut = 0.002;
 inline constexpr double kDrawnTwice = 0.001;
 // A surplus stitch unlike its neighbour, against one that is drawn twice.
-inline constexpr double kUnlikeNeighbour = 0.05;
+inline constexpr double kUnlikeNeighbour = 0.025;
 // Times as often as in the ground, a slip hits a figure.
 inline constexpr double kFigureSlips = 5.0;
 // A gap is a matter of drawing: few stitches stand where one was meant.

@@ -2,6 +2,7 @@ target_sources(core PRIVATE
     check/advice.cpp
     check/alphabet.cpp
     check/assembly.cpp
+    check/balance_habit.cpp
     check/beliefs.cpp
     check/check.cpp
     check/clean_edges.cpp

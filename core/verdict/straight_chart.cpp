@@ -1,7 +1,8 @@
 #include "core/verdict/straight_chart.h"
 
 #include <algorithm>
-#include <set>
+#include <compare>
+#include <map>
 
 #include "core/count/path.h"
 #include "core/words/chart_from_rows.h"
@@ -12,10 +13,61 @@ namespace {
 
 using Cells = std::vector<StitchIndex>;
 
-constexpr std::size_t kMostMultiples = 12;
+constexpr std::size_t kMostMultiples = 12;  // tried
+constexpr int kMostOff = 2;                 // loops by which a starred repeat may be wrong
 
 bool isGap(const Chart& chart, StitchIndex index) {
     return index != kCovered && (*chart.stitches)[index].kind == StitchKind::NoStitch;
+}
+
+// A starred repeat of a row, and what the row takes outside it.
+struct Starred {
+    std::int64_t takes = 0;
+    std::int64_t makes = 0;
+    std::int64_t outside = 0;
+    bool faulty = false;
+};
+
+std::vector<Starred> starredIn(const WrittenProof& proof) {
+    std::vector<Starred> all;
+    for (const WrittenRowProof& row : proof.rows) {
+        for (const OwnCount& own : row.counted.own) {
+            if (!own.starred) continue;
+            all.push_back({own.takes, own.makes, row.counted.forms.takes.constant(),
+                           row.verdict != RowVerdict::Fits});
+        }
+    }
+    return all;
+}
+
+// What a repeat may be meant to take: what a row says, and a little more or less where that row
+// does not fit. First those that the cast-on is made of, as most rows say; then those that leave a
+// faulty row with as many loops as it takes, and those that are the least off.
+std::vector<int> multiplesOf(int count, const std::vector<Starred>& all) {
+    struct Rank {
+        int rows = 0;
+        int balanced = 0;
+        int off = -kMostOff;  // negative, so that more is better
+        auto operator<=>(const Rank&) const = default;
+    };
+    std::map<int, Rank> ranks;
+    for (const Starred& starred : all) {
+        const int most = starred.faulty ? kMostOff : 0;
+        for (int off = -most; off <= most; ++off) {
+            const std::int64_t each = starred.takes + off;
+            if (each < 2 || each >= count || (count - starred.outside) % each != 0) continue;
+            Rank& rank = ranks[static_cast<int>(each)];
+            if (off == 0) ++rank.rows;
+            if (each == starred.makes) ++rank.balanced;
+            rank.off = std::max(rank.off, -std::abs(off));
+        }
+    }
+    std::vector<int> multiples;
+    for (const auto& [each, rank] : ranks) multiples.push_back(each);
+    std::stable_sort(multiples.begin(), multiples.end(),
+                     [&](int a, int b) { return std::pair(ranks[a], a) > std::pair(ranks[b], b); });
+    if (multiples.size() > kMostMultiples) multiples.resize(kMostMultiples);
+    return multiples;
 }
 
 // The rows as one flow, in which nothing is worked again by name.
@@ -27,26 +79,17 @@ WrittenPattern oncePattern(const WrittenPattern& pattern, std::size_t size) {
     if (!fixed) return once;
     const int count = once.castOn->of(size).plus;
     const WrittenProof proof = proveWritten(once, size);
-    std::set<std::int64_t> multiples;
-    for (const WrittenRowProof& row : proof.rows) {
-        for (const OwnCount& own : row.counted.own) {
-            if (own.starred && own.takes > 1 && own.takes < count) multiples.insert(own.takes);
-        }
-    }
-    WrittenPattern best = once;
+    std::optional<WrittenPattern> best;
     std::size_t least = proof.faulty.size();
-    std::size_t tried = 0;
-    for (const std::int64_t multiple : multiples) {
-        if (++tried > kMostMultiples) break;
-        const int each = static_cast<int>(multiple);
+    for (const int each : multiplesOf(count, starredIn(proof))) {
         WrittenPattern free = once;
         free.castOn = WrittenCastOn{Figure(each), Figure(count % each), {}};
         const std::size_t faults = proveWritten(free, size).faulty.size();
-        if (faults > least) continue;
+        if (best ? faults >= least : faults > least) continue;
         least = faults;
         best = std::move(free);
     }
-    return best;
+    return best ? std::move(*best) : once;
 }
 
 bool worksWhateverItFinds(const WrittenRow& row, const WrittenRowProof& proof, const Row& drawn) {

@@ -3,12 +3,14 @@
 #include <algorithm>
 #include <map>
 #include <optional>
+#include <set>
 #include <variant>
 
 #include "core/base/text.h"
 #include "core/check/advice.h"
 #include "core/check/mend.h"
 #include "core/verdict/straight_chart.h"
+#include "core/words/prove.h"
 
 namespace lacewright {
 namespace {
@@ -20,9 +22,12 @@ bool isAboutCounts(const Finding& finding) {
 // Advice about the straight chart, told in words of the written rows.
 class Translator {
  public:
-    Translator(const WrittenPattern& pattern, StraightChart straight)
+    Translator(const WrittenPattern& pattern, std::size_t size, StraightChart straight)
         : pattern_(pattern), straight_(std::move(straight)), report_(check(straight_.chart)) {
         advise(straight_.chart, report_);
+        for (const WrittenRowProof& row : proveWritten(pattern, size).rows) {
+            if (row.verdict == RowVerdict::WrongRest) contradicting_.insert(row.number);
+        }
     }
 
     void adviseOn(Finding& finding) const {
@@ -31,8 +36,11 @@ class Translator {
             const bool closing = finding.rule == "closing";
             if (closing != (advised.rule == "closing")) continue;
             if (!closing && !concerns(advised, finding.row)) continue;
-            finding.suspects = translated(advised.suspects);
-            finding.mends = translated(advised.mends);
+            std::vector<Suspect> suspects = advised.suspects;
+            std::vector<Mend> mends = advised.mends;
+            if (contradicting_.contains(finding.row)) keepToRow(finding.row, suspects, mends);
+            finding.suspects = translated(suspects);
+            finding.mends = translated(mends);
             return;
         }
     }
@@ -57,6 +65,26 @@ class Translator {
     }
 
  private:
+    // Leaves out what is suspected or mended in other rows, if anything is left then.
+    void keepToRow(int number, std::vector<Suspect>& suspects, std::vector<Mend>& mends) const {
+        const auto elsewhere = [&](int rowIndex) { return writtenRow(rowIndex).number != number; };
+        std::vector<Suspect> own = suspects;
+        std::erase_if(own, [&](const Suspect& suspect) { return numberOf(suspect.row) != number; });
+        if (own.empty()) return;
+        double sum = 0;
+        for (const Suspect& suspect : own) sum += suspect.weight;
+        for (Suspect& suspect : own) suspect.weight /= sum;
+        suspects = std::move(own);
+        std::erase_if(mends, [&](const Mend& mend) {
+            return std::any_of(mend.steps.begin(), mend.steps.end(), [&](const MendStep& step) {
+                if (const auto* replaced = std::get_if<ReplaceStitch>(&step))
+                    return elsewhere(replaced->row);
+                const auto* rewritten = std::get_if<RewriteRow>(&step);
+                return rewritten != nullptr && elsewhere(rewritten->row);
+            });
+        });
+    }
+
     // Only stitches that shape nothing would change: knit against purl or a slipped edge stitch is
     // a matter of texture, and texts have more of it than a symmetry foretells.
     bool isMerelyTexture(const Finding& odd) const {
@@ -237,6 +265,9 @@ class Translator {
     const WrittenPattern& pattern_;
     StraightChart straight_;
     Report report_;
+    // Rows that leave another number of stitches after their repeat than they say: wrong in
+    // themselves, whatever the rows around them do.
+    std::set<int> contradicting_;
 };
 
 }  // namespace
@@ -249,7 +280,7 @@ void adviseOnRows(const WrittenPattern& pattern, const std::vector<std::size_t>&
         const auto [at, isNew] = known.try_emplace(size);
         if (isNew) {
             if (auto straight = straightChart(pattern, size))
-                at->second.emplace(pattern, std::move(*straight));
+                at->second.emplace(pattern, size, std::move(*straight));
         }
         return at->second;
     };

@@ -62,6 +62,7 @@ class Account {
             tellRow(i, before);
             before = &proof_.rows[i].after;
         }
+        endFault();
         for (std::size_t i = 0; i < proof_.again.size(); ++i) tellAgain(i);
         tellClosing();
     }
@@ -128,8 +129,26 @@ class Account {
             sentence.back() = ';';
             sentence += " beyond the turn " + stitchCount(behind) + " wait.";
         }
-        add(finding(place.castOn ? "cast-on" : "continuity", Severity::Fault, row.number,
-                    std::move(sentence)));
+        tellFault(finding(place.castOn ? "cast-on" : "continuity", Severity::Fault, row.number,
+                          std::move(sentence)),
+                  row.fit.required - row.fit.available);
+    }
+
+    // What one row takes too few, the next that does not fit takes too many: a stitch was left out
+    // or written twice, and both are told as one.
+    void tellFault(Finding fault, const AffineForm& excess) {
+        if (fault_ && excess_ + excess == AffineForm()) {
+            fault_->folded.push_back(std::move(fault));
+            endFault();
+            return;
+        }
+        endFault();
+        fault_ = std::move(fault);
+        excess_ = excess;
+    }
+    void endFault() {
+        if (fault_) add(std::move(*fault_));
+        fault_.reset();
     }
 
     void tellRest(const WrittenRowProof& row) {
@@ -141,6 +160,7 @@ class Account {
     }
 
     void tellBalance(const WrittenRowProof& row) {
+        if (row.after != row.before) endFault();
         if (row.counted.left != AffineForm()) {
             add(finding("short-row", Severity::Note, row.number,
                         label(row.number) + " turns before its end: " + words(row.counted.left) +
@@ -184,6 +204,8 @@ class Account {
     const WrittenProof& proof_;
     std::size_t size_;
     Findings& findings_;
+    std::optional<Finding> fault_;  // the last misfit, while the next one may follow from it
+    AffineForm excess_;             // by how much it takes too many
 };
 
 }  // namespace

@@ -1,7 +1,5 @@
 #include <gtest/gtest.h>
 
-#include <algorithm>
-
 #include "core/verdict/written_advice.h"
 #include "core/verdict/written_report.h"
 
@@ -50,11 +48,68 @@ TEST(WrittenVerdict, MendsOfNamedRepeatsSayInWhichOneTheyAre) {
                         "Row 3: k1, [yo, k1, sk2p, k1, yo, k1] A times, k2, [ssk, k2] B times, "
                         "k2.\nRow 4: p2, [p4] B times, p2, [p6] A times, p1.\n"));
     ASSERT_EQ(faults.size(), 1u);
-    std::vector<std::string> mends;
-    for (const Mend& mend : faults[0].mends) mends.push_back(mend.label);
-    EXPECT_NE(std::find(mends.begin(), mends.end(), "Row 3: put in yo as stitch 1 of repeat B"),
-              mends.end())
-        << testing::PrintToString(mends);
+    ASSERT_FALSE(faults[0].mends.empty());
+    EXPECT_EQ(faults[0].mends[0].label, "Row 3: put in yo as stitch 1 of repeat B");
+}
+
+// Eyelets over any number of repeats of 10, 5 stitches beside them; 25 = 2 x 10 + 5.
+std::string leaves(const std::string& castOn, const std::string& first, const std::string& third) {
+    return "Cast on " + castOn + " sts.\nRow 1: k2, *" + first +
+           "; rep from * to last 3 sts, k3.\nRow 2: purl.\nRow 3: k2, *" + third +
+           "; rep from * to last 3 sts, k3.\nRow 4: purl.\n"
+           "Row 5: k2, *k3, yo, ssk, k1, k2tog, yo, k2; rep from * to last 3 sts, k3.\n"
+           "Row 6: purl.\n";
+}
+constexpr auto kFirst = "k1, yo, ssk, k5, k2tog, yo";
+constexpr auto kThird = "k2, yo, ssk, k3, k2tog, yo, k1";
+
+TEST(WrittenVerdict, TheFirstMendIsInTheRowThatIsWrongAlsoWithAFixedCastOn) {
+    for (const char* castOn : {"a multiple of 10 sts plus 5", "25"}) {
+        // Row 1 leaves one loop fewer in each repeat than the rows above and below it.
+        const auto first = faultsOf(judged(leaves(castOn, "k1, ssk, k5, k2tog, yo", kThird)));
+        ASSERT_EQ(first.size(), 1u) << castOn;
+        ASSERT_FALSE(first[0].mends.empty()) << castOn;
+        EXPECT_EQ(first[0].mends[0].label, "Row 1: put in yo as stitch 2 of the repeat") << castOn;
+        const auto third = faultsOf(judged(leaves(castOn, kFirst, "k2, ssk, k3, k2tog, yo, k1")));
+        ASSERT_EQ(third.size(), 1u) << castOn;
+        ASSERT_FALSE(third[0].mends.empty()) << castOn;
+        EXPECT_EQ(third[0].mends[0].label, "Row 3: put in yo as stitch 3 of the repeat") << castOn;
+    }
+}
+
+TEST(WrittenVerdict, ARepeatThatAFixedCastOnIsNoMultipleOfIsMended) {
+    // 84 = 21 x 4; the repeat takes 5 and makes 4 (slip, knit, pass over takes 2).
+    const auto faults =
+        faultsOf(judged("Cast on: 84\nWorked: round\nRnd 1: k to end\nRnd 2: *k1, skp, k1, p1; rep "
+                        "from * to end\n"));
+    ASSERT_EQ(faults.size(), 1u);
+    ASSERT_FALSE(faults[0].suspects.empty());
+    EXPECT_EQ(faults[0].suspects[0].row, 2);
+    EXPECT_FALSE(faults[0].mends.empty());
+}
+
+TEST(WrittenVerdict, AStitchWrittenTwiceIsOneFaultThoughTwoRowsDoNotFit) {
+    // Row 3 takes and leaves one more: 26 of 25, and row 5 then finds one more than it takes.
+    const auto faults =
+        faultsOf(judged("Cast on 25 sts.\nRow 1: k3, yo, ssk, k15, k2tog, yo, k3.\nRow 2: purl.\n"
+                        "Row 3: k4, yo, ssk, k14, k2tog, yo, k4.\nRow 4: purl.\n"
+                        "Row 5: k5, yo, ssk, k11, k2tog, yo, k5.\nRow 6: purl.\n"));
+    ASSERT_EQ(faults.size(), 1u);
+    EXPECT_EQ(faults[0].row, 3);
+    ASSERT_EQ(faults[0].folded.size(), 1u);
+    EXPECT_EQ(faults[0].folded[0].row, 5);
+}
+
+TEST(WrittenVerdict, ARowThatContradictsItselfIsMendedInItself) {
+    const std::string text =
+        "Cast on a multiple of 10 sts plus 5.\nRow 1: k2, *k1, yo, ssk, k5, k2tog, yo; rep from * "
+        "to last 3 sts, k3.\nRow 2: k2, *p10; rep from * to last 3 sts, k3.\n"
+        "Row 3: k2, *k2, yo, ssk, k3, k2tog, yo, k1; rep from * to last 3 sts, k4.\n";
+    const auto faults = faultsOf(judged(text));
+    ASSERT_EQ(faults.size(), 1u);
+    ASSERT_FALSE(faults[0].suspects.empty());
+    for (const Suspect& suspect : faults[0].suspects) EXPECT_EQ(suspect.row, 3);
+    for (const Mend& mend : faults[0].mends) EXPECT_EQ(mend.label.substr(0, 6), "Row 3:");
 }
 
 }  // namespace

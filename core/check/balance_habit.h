@@ -1,0 +1,26 @@
+#pragma once
+
+#include <vector>
+
+#include "core/check/misfits.h"
+
+namespace lacewright {
+
+// Most lace rows make as many loops as they take, in their edges and in every repeat; how many do
+// in a chart is learnt from its rows that fit. It tells which of two rows is out that do not fit
+// one another.
+class BalanceHabit {
+ public:
+    // Requires: links = linksOf(chart).
+    BalanceHabit(const Chart& chart, const Links& links);
+
+    // What a move of a row adds to the log odds for that reason.
+    double odds(int row, int group, const GroupMove& move) const;
+    double odds(int row, const GroupMoves& moves) const;
+
+ private:
+    std::vector<std::vector<int>> nets_;  // by row, by group + 1: loops made less those taken
+    double balanced_ = 0;                 // log odds of a balanced group
+};
+
+}  // namespace lacewright
