@@ -86,7 +86,7 @@ Result<ChartPlan> RowsDrawer::plan() {
     if (!times_.empty()) return withNamedBoxes();
     const WrittenProof proof = proveWritten(out_.pattern, size_);
     const bool fixed = proof.castOn && proof.castOn->multiple == 0;
-    if (fixed && proof.knittable) {
+    if (fixed) {
         if (auto plan = withFoundBox(proof)) return std::move(*plan);
     }
     Result<std::optional<CutRows>> cut = cutRows(out_.pattern, proof, size_);
@@ -178,7 +178,8 @@ std::vector<std::int64_t> RowsDrawer::multiples(std::int64_t count,
     return all;
 }
 
-// The rows of a fixed count are drawn with a box when they hold for other counts as well.
+// The rows of a fixed count are drawn with a box when they hold for other counts as well, or have no
+// more faults there.
 std::optional<ChartPlan> RowsDrawer::withFoundBox(const WrittenProof& fixed) {
     const std::int64_t count = fixed.castOn->plus;
     for (const std::int64_t multiple : multiples(count, fixed)) {
@@ -186,7 +187,7 @@ std::optional<ChartPlan> RowsDrawer::withFoundBox(const WrittenProof& fixed) {
         free.castOn = WrittenCastOn{
             Figure(static_cast<int>(multiple)), Figure(static_cast<int>(count % multiple)), {}};
         const WrittenProof proof = proveWritten(free, size_);
-        if (!proof.knittable) continue;
+        if (proof.faulty.size() > fixed.faulty.size()) continue;
         Result<std::optional<CutRows>> cut = cutRows(free, proof, size_);
         if (!cut || !*cut || (*cut)->counts.empty()) continue;
         const std::int64_t times = count / multiple - (*cut)->shiftOf(kBoxCount);
