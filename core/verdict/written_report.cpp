@@ -1,6 +1,7 @@
 #include "core/verdict/written_report.h"
 
 #include <algorithm>
+#include <cctype>
 #include <utility>
 
 #include "core/base/text.h"
@@ -23,19 +24,41 @@ class Findings {
         if (size && !pattern_.sizes.empty()) kept.sizes.push_back(pattern_.sizes[*size]);
     }
 
-    // By row; a finding that every asked size shares concerns no size in particular.
+    // By row; a finding that every asked size shares concerns no size in particular, others say
+    // whose they are. What is wrong with one row in several sizes is one fault.
     std::vector<Finding> take(std::size_t asked) {
         for (Finding& finding : all_) {
             if (finding.sizes.size() == asked && asked == pattern_.sizes.size())
                 finding.sizes.clear();
+            if (!finding.sizes.empty() && asked > 1) nameSizes(finding);
         }
         std::stable_sort(all_.begin(), all_.end(), [](const Finding& a, const Finding& b) {
             return std::pair(a.row, b.severity) < std::pair(b.row, a.severity);
         });
+        foldSizes();
         return std::move(all_);
     }
 
  private:
+    static void nameSizes(Finding& finding) {
+        std::string& message = finding.message;
+        message[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(message[0])));
+        message = (finding.sizes.size() == 1 ? "Size " : "Sizes ") + listing(finding.sizes) + ": " +
+                  message;
+    }
+
+    void foldSizes() {
+        std::vector<Finding> folded;
+        for (Finding& finding : all_) {
+            const bool again = !folded.empty() && finding.severity == Severity::Fault &&
+                               folded.back().severity == Severity::Fault &&
+                               folded.back().row == finding.row &&
+                               folded.back().rule == finding.rule && !finding.sizes.empty();
+            (again ? folded.back().folded : folded).push_back(std::move(finding));
+        }
+        all_ = std::move(folded);
+    }
+
     const WrittenPattern& pattern_;
     std::vector<Finding> all_;
 };

@@ -178,8 +178,8 @@ std::vector<std::int64_t> RowsDrawer::multiples(std::int64_t count,
     return all;
 }
 
-// The rows of a fixed count are drawn with a box when they hold for other counts as well, or have no
-// more faults there.
+// The rows of a fixed count are drawn with a box when they hold for other counts as well, or have
+// no more faults there.
 std::optional<ChartPlan> RowsDrawer::withFoundBox(const WrittenProof& fixed) {
     const std::int64_t count = fixed.castOn->plus;
     for (const std::int64_t multiple : multiples(count, fixed)) {
