@@ -3,9 +3,9 @@
 #include <QApplication>
 #include <QPalette>
 #include <QSettings>
-#include <QStyle>
-#include <QStyleFactory>
 #include <QToolTip>
+
+#include "app/window/outline_style.h"
 
 namespace lacewright::app {
 
@@ -71,7 +71,7 @@ void useAppearance(Appearance appearance) {
             break;
     }
     // Only this style paints every part with the palette it is given.
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QApplication::setStyle(new OutlineStyle);
     const QPalette palette = paletteOf(appearance == Appearance::Dark ? kDark : kLight);
     QApplication::setPalette(palette);
     QToolTip::setPalette(palette);

@@ -7,34 +7,25 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "app/window/dialog_layout.h"
+
 namespace lacewright::app {
 
 namespace {
 
 constexpr int kTextWidth = 380;  // device-independent pixels, about 60 letters
 
-QLabel* wrappedLabel(const QString& text, QWidget* parent) {
-    auto* label = new QLabel(text, parent);
-    label->setWordWrap(true);
-    label->setMinimumWidth(kTextWidth);
-    label->setTextFormat(Qt::PlainText);
-    return label;
-}
-
 }  // namespace
 
 FormDialog::FormDialog(const QString& title, const QString& sentence, const QString& accept,
                        QWidget* parent)
     : QDialog(parent),
-      sentence_(wrappedLabel(sentence, this)),
-      form_(new QFormLayout),
-      problem_(wrappedLabel({}, this)) {
+      sentence_(wrappedLabel(sentence, kTextWidth, this)),
+      form_(newForm()),
+      problem_(wrappedLabel({}, kTextWidth, this)) {
     setWindowTitle(title);
     problem_->setObjectName(QStringLiteral("problem"));
     problem_->setVisible(false);
-    form_->setHorizontalSpacing(16);
-    form_->setVerticalSpacing(10);
-    form_->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
 
     buttons_ = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     accept_ = buttons_->addButton(accept, QDialogButtonBox::AcceptRole);
@@ -43,9 +34,7 @@ FormDialog::FormDialog(const QString& title, const QString& sentence, const QStr
     connect(buttons_, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons_, &QDialogButtonBox::rejected, this, &QDialog::reject);
 
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(20, 18, 20, 16);
-    layout->setSpacing(14);
+    auto* layout = newDialogLayout(this);
     layout->addWidget(sentence_);
     layout->addLayout(form_);
     layout->addWidget(problem_);

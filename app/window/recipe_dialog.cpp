@@ -9,6 +9,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "app/window/dialog_layout.h"
+
 namespace lacewright::app {
 
 namespace {
@@ -19,17 +21,9 @@ constexpr int kRecipeLines = 5;
 }  // namespace
 
 RecipeDialog::RecipeDialog(const QString& title, const QString& sentence, QWidget* parent)
-    : QDialog(parent), form_(new QFormLayout), layout_(new QVBoxLayout(this)) {
+    : QDialog(parent), form_(newForm()), layout_(newDialogLayout(this)) {
     setWindowTitle(title);
-    auto* about = new QLabel(sentence, this);
-    about->setWordWrap(true);
-    about->setMinimumWidth(kTextWidth);
-    form_->setHorizontalSpacing(16);
-    form_->setVerticalSpacing(10);
-    form_->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
-    layout_->setContentsMargins(20, 18, 20, 16);
-    layout_->setSpacing(12);
-    layout_->addWidget(about);
+    layout_->addWidget(wrappedLabel(sentence, kTextWidth, this));
     layout_->addLayout(form_);
 }
 
@@ -44,10 +38,8 @@ void RecipeDialog::addRecipe() {
     recipe_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
     auto* label = new QLabel(tr("Reci&pe"), this);
     label->setBuddy(recipe_);
-    problem_ = new QLabel(this);
+    problem_ = wrappedLabel({}, kTextWidth, this);
     problem_->setObjectName(QStringLiteral("problem"));
-    problem_->setWordWrap(true);
-    problem_->setTextFormat(Qt::PlainText);
     problem_->setVisible(false);
 
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);

@@ -5,6 +5,7 @@ target_sources(app_lib PRIVATE
     window/command_table.cpp
     window/compare_window.cpp
     window/compare_window.h
+    window/dialog_layout.cpp
     window/dialog_prompts.cpp
     window/difference_page.cpp
     window/edge_controller.cpp
@@ -34,6 +35,7 @@ target_sources(app_lib PRIVATE
     window/length_field.cpp
     window/length_field.h
     window/optional_field.cpp
+    window/outline_style.cpp
     window/optional_field.h
     window/pick_up_dialog.cpp
     window/pick_up_dialog.h
