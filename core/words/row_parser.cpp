@@ -46,6 +46,7 @@ ParsedRow RowParser::parse() {
         if (at_.position() == before) at_.advance();
     }
     settleBareStitch(row.elements);
+    passBeyondRound(row.elements);
     return row;
 }
 
@@ -73,12 +74,15 @@ bool RowParser::parseSame(ParsedRow& row) {
     const bool like = at_.acceptWord({"as", "like", "rep", "repeat"});
     at_.skipWords({"for", "the", "in", "given"});
     bool found = false;
+    const bool bare =
+        at_.is(TokenKind::Number) &&
+        (at_.is(TokenKind::End, 1) || (at_.is(TokenKind::Stop, 1) && at_.is(TokenKind::End, 2)));
     if (at_.acceptWord({"last", "previous", "preceding"})) {
         same.last = at_.isNumber() ? std::min(at_.peek().value, kMaxRowNumber) : 1;
         if (at_.isNumber()) at_.advance();
         found = isRowWord(at_);
-    } else if (isRowWord(at_)) {
-        at_.advance();
+    } else if (bare || isRowWord(at_)) {  // "as 2"
+        if (!bare) at_.advance();
         same.numbers = parseRowNumbers(at_, false);
         found = !same.numbers.empty();
     } else if (at_.ordinal(false) > 0) {
@@ -251,6 +255,22 @@ void RowParser::recover() {
     } while (!at_.atEnd() && !at_.is(TokenKind::Comma) && !at_.is(TokenKind::Semicolon) &&
              !at_.is(TokenKind::Stop) && !at_.is(TokenKind::Open) && !at_.is(TokenKind::Close) &&
              !at_.is(TokenKind::Star) && !atRepeat());
+}
+
+// "Rep from * to end, remove marker, k1, replace marker": the last stitch belongs to the next
+// round, which begins one stitch later; it is worked once more there.
+void RowParser::passBeyondRound(Elements& elements) {
+    const std::size_t count = elements.size();
+    if (count < 4) return;
+    const auto mark = [&](std::size_t back, std::string_view term) {
+        const auto* aside = std::get_if<Aside>(&elements[count - back].what);
+        return aside != nullptr && aside->term == term;
+    };
+    const auto* whole = std::get_if<Stretch>(&elements[count - 4].what);
+    const auto* work = std::get_if<Working>(&elements[count - 2].what);
+    const bool toEnd = whole != nullptr && whole->to == Landmark::None && !whole->leaves;
+    if (toEnd && mark(3, "rm") && mark(1, "pm") && work != nullptr && work->takes == work->makes)
+        elements.erase(elements.end() - 2);
 }
 
 // "Purl." is the whole row; "sl 1, knit" goes on to its end.

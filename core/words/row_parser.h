@@ -75,6 +75,7 @@ class RowParser {
     bool parseStated(ParsedRow& row);
     void sequence(Elements& out);
     void item(Elements& out);
+    static void passBeyondRound(Elements& elements);
     void settleBareStitch(Elements& elements) const;
     void recover();
     void complain(const Place& place, std::string what, std::string expected = {},

@@ -34,6 +34,11 @@ bool RowParser::passNeedles() {
 // What is said of yarn and needles changes no count: "with MC", "using smaller needles".
 bool RowParser::passAside() {
     const std::size_t start = at_.position();
+    if (at_.accept(TokenKind::Open)) {  // "(col A)", "(with MC)"
+        at_.skipWords({"with", "using", "in"});
+        if (passYarn() && at_.accept(TokenKind::Close)) return true;
+        return at_.moveTo(start), false;
+    }
     if (at_.acceptWord({"change", "changing", "switch", "switching"})) {
         if (!at_.acceptWord({"to"})) return at_.moveTo(start), false;
     } else if (!at_.acceptWord({"with", "using", "in", "join", "joining"})) {

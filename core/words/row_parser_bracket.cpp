@@ -26,6 +26,12 @@ void RowParser::bracket(Elements& out) {
     int stitches = 0;
     bool each = false;
     if (parseInto(stitches, each)) {
+        if (stitches == 0) {  // "in each st to end"
+            Tail tail;
+            if (!parseExtent(tail)) tail.toEnd = true;
+            Element one{place, IntoOne{std::move(body), 1}};
+            return out.push_back(stretchOf({std::move(one)}, tail, place, false));
+        }
         int takes = each ? 1 : stitches;
         if (!each && stitches > 1) {
             // "(k3tog, yo, k3tog) in next 3 sts" is one working; "(k1, yo, k1) in next 3 sts" is

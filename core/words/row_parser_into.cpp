@@ -4,14 +4,16 @@
 
 namespace lacewright {
 
-// "in next st", "all into the same st", "in each of next 3 sts".
+// "in next st", "all into the same st", "in each of next 3 sts"; 0 stitches for "in each st", which
+// goes on to the end.
 bool RowParser::parseInto(int& stitches, bool& each) {
     const std::size_t start = at_.position();
     at_.acceptWord({"all"});
     if (at_.acceptWord({"in", "into"})) {
         at_.skipWords({"the"});
-        each = at_.acceptWord({"each"});
+        each = at_.acceptWord({"each", "every"});
         if (each) at_.skipWords({"of", "the"});
+        const bool every = each && at_.isStitchNoun();
         const bool which = at_.acceptWord(
             {"next", "same", "following", "foll", "first", "last", "one", "st", "stitch", "a"});
         stitches = 1;
@@ -22,6 +24,7 @@ bool RowParser::parseInto(int& stitches, bool& each) {
         }
         if (which || each) {
             at_.acceptStitchNoun();
+            if (every) stitches = 0;
             return true;
         }
     }

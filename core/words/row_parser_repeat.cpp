@@ -71,10 +71,10 @@ bool RowParser::anyRepeatLater() const {
 void RowParser::passRepeatWords() {
     at_.advance();
     at_.accept(TokenKind::Stop);
-    at_.skipWords({"from",      "between",      "after",     "the",        "first", "beg",
-                   "beginning", "start",        "section",   "this",       "these", "sts",
-                   "stitches",  "instructions", "pattern",   "patt",       "what",  "is",
-                   "bracket",   "brackets",     "bracketed", "parentheses"});
+    at_.skipWords({"btw",   "btwn", "from",      "between",      "after",     "the",
+                   "first", "beg",  "beginning", "start",        "section",   "this",
+                   "these", "sts",  "stitches",  "instructions", "pattern",   "patt",
+                   "what",  "is",   "bracket",   "brackets",     "bracketed", "parentheses"});
     if (at_.is(TokenKind::Open) && at_.is(TokenKind::Close, 1)) at_.advance(2);  // "rep [ ]"
     const auto passStar = [this] {
         if (!at_.accept(TokenKind::Star)) return false;
@@ -207,7 +207,15 @@ Element RowParser::repeated(Elements body, const Place& start, int worked) {
         };
         Group group{std::move(body), times(tail.inAll ? 0 : 1), {}};
         if (!tail.more && !tail.inAll) group.orTimes = times(0);
-        return {place, std::move(group)};
+        Figure often = group.times;
+        Elements last = endingOf(group.body, often, place);
+        if (last.empty()) return {place, std::move(group)};
+        group.times = std::move(often);
+        if (group.orTimes) {
+            for (int& n : group.orTimes->bySize) n = std::max(0, n - 1);
+        }
+        last.insert(last.begin(), Element{place, std::move(group)});
+        return {place, Group{std::move(last), Figure(1)}};
     }
     Element element = stretchOf(std::move(body), tail, place, true);
     auto& stretch = std::get<Stretch>(element.what);

@@ -57,7 +57,8 @@ void RowParser::stitch(Elements& out, const TermMatch& match, const Place& place
     bool each = false;
     const std::size_t before = at_.position();
     const bool intoOne = parseInto(into, each);
-    if (intoOne && each) work.count = Figure(into);
+    if (intoOne && each && into > 0) work.count = Figure(into);
+    if (intoOne && into == 0 && !parseExtent(tail)) tail.toEnd = true;
     if (!intoOne) {
         at_.moveTo(before);
         loopsOfOver();  // "k1, p1 into double yo": one into each loop

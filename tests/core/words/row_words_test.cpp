@@ -66,6 +66,24 @@ TEST(RowWords, RemarksWorkNoRow) {
     EXPECT_GT(lines, 90);
 }
 
+TEST(RowWords, OwnStitchesAreCountedHoweverTheyAreTold) {
+    for (const char* told :
+         {"Stitch knot3: takes 3 makes 1", "knot3: takes 3, makes 1", "knot3 = takes 3, makes 1",
+          "knot3 (takes 3, makes 1)", "knot3 - takes 3 sts, makes 1 st",
+          "knot3: gather three (takes 3, makes 1)", "Special stitches: knot3: takes 3, makes 1",
+          "Words: other takes 0 makes 1; knot3 takes 3 makes 1", "Stitch: knot3 takes 3, makes 1",
+          "Special stitches:\nknot3: takes 3 sts and makes 1 st; all gathered"})
+        EXPECT_EQ(countsOf(std::string("Cast on 10\n") + told + "\nRow 1: knot3, k to end"), "8")
+            << told;
+}
+
+TEST(RowWords, ARoundMayBeginOneStitchLater) {
+    EXPECT_EQ(
+        countsOf("Cast on 64\nRnd 1: *k2tog, k5, yo, k1; rep from * around, remove marker, k1, "
+                 "replace marker\nRnd 2: k"),
+        "64 64");
+}
+
 TEST(RowWords, ChartsAreToldOnce) {
     const std::string errors =
         errorsOf("Cast on 20\nRow 1: k3, work Chart A to last 3 sts, k3\nRow 2: work chart\n");
