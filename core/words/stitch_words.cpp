@@ -214,9 +214,15 @@ WorkWord StitchWords::ownWord(const Stitch& stitch) {
                 return own.first != stitch.id && lowerAscii(own.second) == lowerAscii(other);
             });
         };
+        // A definition would change what the word means on the other side.
+        const auto builtIn = [&](const std::string& word) {
+            const auto known = understood(word, Side::Right);
+            return known && builtInStitches()->find(stitch.id) &&
+                   means(*known, stitch, Side::Right);
+        };
         for (const std::string& candidate : {stitch.rightSide.abbreviation, stitch.id}) {
             if (name.empty() && !misleads(candidate, stitch.id) && !taken(candidate) &&
-                readable(candidate))
+                !builtIn(candidate) && readable(candidate))
                 name = candidate;
         }
         for (int i = 1; name.empty() && i < kMaxOwnStitches + 2; ++i) {
