@@ -23,6 +23,7 @@ int netOf(const std::vector<ShapingUnit>& units) {
 std::vector<ShapingUnit> unitsIn(const Row& row, int first, int last,
                                  const StitchCatalogue& stitches) {
     std::vector<ShapingUnit> units;
+    units.reserve(static_cast<std::size_t>(last - first + 1) / 2);
     for (int column = first; column <= last; ++column) {
         const StitchIndex index = row.at(column);
         // Most cells shape nothing, and say so without their whole stitch being fetched.
@@ -46,11 +47,11 @@ Stretch stretchFrom(const Path& path, const std::vector<int>& nets, std::size_t 
     return {first, first, false};
 }
 
-}  // namespace
-
-Companions companionsOn(const Row& row, const Path& path, const StitchCatalogue& stitches) {
-    Companions all;
-    if (!row.traits().hasShaping) return all;
+// What is paired together: visit(units, box), the box null where it is no circle.
+template <class Visit>
+void forEachStretch(const Row& row, const Path& path, const StitchCatalogue& stitches,
+                    Visit visit) {
+    if (!row.traits().hasShaping) return;
     std::vector<std::vector<ShapingUnit>> units;
     std::vector<int> nets;
     for (const Segment& segment : path) {
@@ -59,25 +60,46 @@ Companions companionsOn(const Row& row, const Path& path, const StitchCatalogue&
     }
     for (std::size_t i = 0; i < path.size();) {
         const Stretch stretch = stretchFrom(path, nets, i);
-        std::vector<ShapingUnit> together;
-        for (; i <= stretch.lastSegment; ++i) {
+        const Segment* box = stretch.ring ? &path[stretch.firstSegment] : nullptr;
+        std::vector<ShapingUnit> together = std::move(units[i]);
+        for (++i; i <= stretch.lastSegment; ++i)
             together.insert(together.end(), units[i].begin(), units[i].end());
-        }
-        const Segment& box = path[stretch.firstSegment];
-        Companions some =
-            stretch.ring ? pairOnRing(together, box.first, box.last) : pairOnLine(together);
+        if (!together.empty()) visit(together, box);
+    }
+}
+
+}  // namespace
+
+Companions companionsOn(const Row& row, const Path& path, const StitchCatalogue& stitches) {
+    Companions all;
+    forEachStretch(row, path, stitches, [&](const auto& units, const Segment* box) {
+        const Companions some =
+            box != nullptr ? pairOnRing(units, box->first, box->last) : pairOnLine(units);
         all.pairs.insert(all.pairs.end(), some.pairs.begin(), some.pairs.end());
         all.orphans.insert(all.orphans.end(), some.orphans.begin(), some.orphans.end());
         all.ambiguous = all.ambiguous || some.ambiguous;
-    }
+    });
     std::stable_sort(all.pairs.begin(), all.pairs.end(),
                      [](const auto& a, const auto& b) { return a.increase < b.increase; });
-    std::sort(all.orphans.begin(), all.orphans.end());
     return all;
 }
 
 Companions companionsOn(const Chart& chart, int rowIndex) {
     return companionsOn(chart.row(rowIndex), pathOn(chart, rowIndex, nullptr), *chart.stitches);
+}
+
+std::vector<int> orphansOn(const Row& row, const Path& path, const StitchCatalogue& stitches) {
+    std::vector<int> all;
+    forEachStretch(row, path, stitches, [&](const auto& units, const Segment* box) {
+        const auto some =
+            box != nullptr ? orphansOnRing(units, box->first, box->last) : orphansOnLine(units);
+        all.insert(all.end(), some.begin(), some.end());
+    });
+    return all;
+}
+
+std::vector<int> orphansOn(const Chart& chart, int rowIndex) {
+    return orphansOn(chart.row(rowIndex), pathOn(chart, rowIndex, nullptr), *chart.stitches);
 }
 
 int displacement(const Row& row, int first, int column) {

@@ -53,6 +53,10 @@ Companions companionsOn(const Row& row, const Path& path, const StitchCatalogue&
 // Over the whole width of the chart. Requires: 0 <= rowIndex < height.
 Companions companionsOn(const Chart& chart, int rowIndex);
 
+// The orphans alone, which is cheaper: columns, ascending, one for each unit.
+std::vector<int> orphansOn(const Row& row, const Path& path, const StitchCatalogue& stitches);
+std::vector<int> orphansOn(const Chart& chart, int rowIndex);
+
 // How many loops the fabric to the left of `column` is pushed to the left by the columns
 // first..column of this row (F above). Requires: 1 <= first <= column <= width.
 int displacement(const Row& row, int first, int column);

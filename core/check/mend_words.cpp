@@ -37,8 +37,8 @@ std::string symmetryReason(const Chart& chart, const Repair::Cell& cell, const B
 
 // Shaping that finds its companion again.
 std::string companionReason(const Chart& chart, const Chart& mended, const Repair::Cell& cell) {
-    const auto before = companionsOn(chart, cell.row).orphans;
-    const auto after = companionsOn(mended, cell.row).orphans;
+    const auto before = orphansOn(chart, cell.row);
+    const auto after = orphansOn(mended, cell.row);
     for (const int column : before) {
         if (column == cell.column || std::find(after.begin(), after.end(), column) != after.end())
             continue;

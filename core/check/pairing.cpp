@@ -18,12 +18,14 @@ constexpr std::int64_t kNever = std::numeric_limits<std::int64_t>::max() / 4;
 // Units with F and the gap in columns after each stitch, so that line and circle cost alike: the
 // sum over gaps of |F - cut|. On a line the last gap is 0.
 struct Course {
-    std::vector<ShapingUnit> units;
+    const std::vector<ShapingUnit>& units;
     std::vector<int> sums;
     std::vector<int> gaps;
     int surplus = 0;  // units that stay without partner, with their sign
 
     Course(const std::vector<ShapingUnit>& all, int lengthOfRing) : units(all) {
+        sums.reserve(units.size());
+        gaps.reserve(units.size());
         for (std::size_t i = 0; i < units.size(); ++i) {
             surplus += units[i].net;
             sums.push_back(surplus);
@@ -109,6 +111,33 @@ class LeaveOut {
     std::vector<int> ways_;
 };
 
+// The same for one surplus unit: where it is left out, F is less by it from there on.
+Choice leaveOneOut(const Course& course, int cut) {
+    const std::size_t n = course.units.size();
+    std::int64_t cost = 0;
+    for (std::size_t i = 0; i < n; ++i)
+        cost += std::int64_t{std::abs(course.sums[i] - cut - course.sign())} * course.gaps[i];
+    Choice choice;
+    choice.cut = cut;
+    std::size_t best = 0;
+    for (std::size_t i = 0; i < n; ++i) {
+        if (course.units[i].net * course.sign() > 0 && cost <= choice.cost) {
+            choice.ways = cost < choice.cost ? 1 : 2;
+            choice.cost = cost;
+            best = i;
+        }
+        const int f = course.sums[i] - cut;
+        cost += std::int64_t{std::abs(f) - std::abs(f - course.sign())} * course.gaps[i];
+    }
+    choice.leftOut.assign(n, 0);
+    choice.leftOut[best] = 1;
+    return choice;
+}
+
+Choice leaveOut(const Course& course, int cut) {
+    return course.many() == 1 ? leaveOneOut(course, cut) : LeaveOut(course, cut).best();
+}
+
 bool affordable(const Course& course, std::int64_t cuts) {
     const auto stitches = static_cast<std::int64_t>(course.units.size());
     return cuts * stitches * (std::int64_t{course.many()} + 1) <= kMaxSteps;
@@ -158,13 +187,25 @@ Choice bestOnRing(const Course& course) {
     Choice best;
     for (const auto& [least, cut] : cuts) {
         if (least > best.cost) break;
-        Choice choice = LeaveOut(course, cut).best();
+        Choice choice = leaveOut(course, cut);
         if (choice.cost > best.cost) continue;
         const int ways = choice.cost == best.cost ? 2 : choice.ways;
         if (rank(choice) < rank(best)) best = std::move(choice);
         best.ways = ways;
     }
     return best;
+}
+
+Choice bestOnLine(const Course& course) {
+    return affordable(course, 1) ? leaveOut(course, 0) : byStackAlone(course);
+}
+
+std::vector<int> leftOutIn(const Course& course, const Choice& choice) {
+    std::vector<int> columns;
+    for (std::size_t i = 0; i < course.units.size(); ++i)
+        columns.insert(columns.end(), static_cast<std::size_t>(choice.leftOut[i]),
+                       course.units[i].column);
+    return columns;
 }
 
 // Pairs each unit with the last open one of the other kind, from stitch `start` once around.
@@ -183,8 +224,6 @@ Companions pairFrom(const Course& course, const Choice& choice, std::size_t star
         const auto [column, net] = course.units[i];
         const bool around = start + k >= n;
         const int sign = net > 0 ? 1 : -1;
-        result.orphans.insert(result.orphans.end(), static_cast<std::size_t>(choice.leftOut[i]),
-                              column);
         for (int unit = std::abs(net) - choice.leftOut[i]; unit > 0; --unit) {
             if (open.empty() || open.back().sign == sign) {
                 open.push_back({column, sign, around});
@@ -198,7 +237,7 @@ Companions pairFrom(const Course& course, const Choice& choice, std::size_t star
                                             : CompanionPair{other.column, column, forward, across});
         }
     }
-    std::sort(result.orphans.begin(), result.orphans.end());
+    result.orphans = leftOutIn(course, choice);
     result.ambiguous = choice.ways > 1;
     return result;
 }
@@ -208,8 +247,7 @@ Companions pairFrom(const Course& course, const Choice& choice, std::size_t star
 Companions pairOnLine(const std::vector<ShapingUnit>& units) {
     if (units.empty()) return {};
     const Course course(units, 0);
-    return pairFrom(
-        course, affordable(course, 1) ? LeaveOut(course, 0).best() : byStackAlone(course), 0, 0);
+    return pairFrom(course, bestOnLine(course), 0, 0);
 }
 
 Companions pairOnRing(const std::vector<ShapingUnit>& units, int first, int last) {
@@ -226,6 +264,16 @@ Companions pairOnRing(const std::vector<ShapingUnit>& units, int first, int last
         break;
     }
     return pairFrom(course, choice, start, length);
+}
+
+std::vector<int> orphansOnLine(const std::vector<ShapingUnit>& units) {
+    const Course course(units, 0);
+    return course.surplus == 0 ? std::vector<int>{} : leftOutIn(course, bestOnLine(course));
+}
+
+std::vector<int> orphansOnRing(const std::vector<ShapingUnit>& units, int first, int last) {
+    const Course course(units, last - first + 1);
+    return course.surplus == 0 ? std::vector<int>{} : leftOutIn(course, bestOnRing(course));
 }
 
 }  // namespace lacewright

@@ -18,4 +18,8 @@ Companions pairOnLine(const std::vector<ShapingUnit>& units);
 // The columns first..last closed to a circle. Requires: units by ascending column, within them.
 Companions pairOnRing(const std::vector<ShapingUnit>& units, int first, int last);
 
+// The units without partner alone, which is cheaper: columns, ascending, one for each unit.
+std::vector<int> orphansOnLine(const std::vector<ShapingUnit>& units);
+std::vector<int> orphansOnRing(const std::vector<ShapingUnit>& units, int first, int last);
+
 }  // namespace lacewright

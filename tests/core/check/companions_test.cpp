@@ -10,6 +10,7 @@
 #include <sstream>
 
 #include "core/check/pairing.h"
+#include "core/check/parting.h"
 #include "tests/support/motifs.h"
 
 namespace lacewright {
@@ -136,6 +137,8 @@ TEST(Companions, UnitsLeftOverAreThoseTheRowHasTooManyOf) {
         const auto units = randomUnits(random, 14);
         int net = 0;
         for (const auto& unit : units) net += unit.net;
+        ASSERT_EQ(orphansOnLine(units), pairOnLine(units).orphans);
+        ASSERT_EQ(orphansOnRing(units, 1, 14), pairOnRing(units, 1, 14).orphans);
         for (const Companions& found : {pairOnLine(units), pairOnRing(units, 1, 14)}) {
             ASSERT_EQ(static_cast<int>(found.orphans.size()), std::abs(net));
             for (const int column : found.orphans) {
@@ -144,6 +147,26 @@ TEST(Companions, UnitsLeftOverAreThoseTheRowHasTooManyOf) {
                 ASSERT_NE(at, units.end());
                 EXPECT_EQ(at->net > 0, net > 0);
             }
+        }
+    }
+}
+
+TEST(Companions, AnEdgePartsThePairsThatCrossIt) {
+    std::mt19937 random(17);
+    const char* const ids[] = {"k", "k", "yo", "k2tog", "s2kp", "yo2", "bo"};
+    for (int trial = 0; trial < 300; ++trial) {
+        std::string cells;
+        for (int column = 1; column <= 14; ++column)
+            cells += std::string(ids[random() % std::size(ids)]) + " ";
+        const Chart chart = oneRow(cells);
+        const Companions all = companionsOn(chart, 0);
+        PairsAcross across(chart, 0);
+        for (int right = 0; right <= 14; ++right) {
+            std::vector<CompanionPair> crossing;
+            for (const CompanionPair& pair : all.pairs) {
+                if ((pair.increase <= right) != (pair.decrease <= right)) crossing.push_back(pair);
+            }
+            ASSERT_EQ(across.partedAt(right), crossing) << cells << "at " << right;
         }
     }
 }
