@@ -4,9 +4,8 @@
 #include <array>
 
 #include "core/base/text.h"
+#include "core/words/cast_on_line.h"
 #include "core/words/edit_distance.h"
-#include "core/words/figure.h"
-#include "core/words/row_forms.h"
 
 namespace lacewright {
 
@@ -19,11 +18,11 @@ class HeadingParser {
     HeadingParser(TokenCursor& at, HeadingTarget& target) : at_(at), target_(target) {}
 
     bool parse() {
+        if (parseCastOn(at_, target_)) return true;
         const std::size_t start = at_.position();
-        for (const auto form :
-             {&HeadingParser::castOn, &HeadingParser::worked, &HeadingParser::repeatFrom,
-              &HeadingParser::ownStitch, &HeadingParser::stitchesCounted,
-              &HeadingParser::namedCounts, &HeadingParser::named}) {
+        for (const auto form : {&HeadingParser::worked, &HeadingParser::repeatFrom,
+                                &HeadingParser::ownStitch, &HeadingParser::stitchesCounted,
+                                &HeadingParser::namedCounts, &HeadingParser::named}) {
             at_.moveTo(start);
             if ((this->*form)()) return true;
         }
@@ -45,135 +44,18 @@ class HeadingParser {
         return std::string(trim(target_.text.substr(from.offset, to.offset - from.offset)));
     }
 
-    // "Cast on", "Cast-on" or "CO": the tokens it takes; 0 when it does not stand here.
-    std::size_t castOnTokens() const {
-        if (at_.isWord({"co"})) return 1;
-        const std::size_t dash = at_.is(TokenKind::Dash, 1) ? 1 : 0;
-        return at_.isWord({"cast"}) && at_.isWord({"on"}, 1 + dash) ? 2 + dash : 0;
-    }
-
-    // "Using size 4 needles and MC, cast on 40 sts", "Set-up: cast on 5 sts".
-    void passWhatComesBefore() {
-        const std::size_t start = at_.position();
-        const bool toolsFirst = at_.isWord({"with", "using"});
-        while (!at_.atEnd() && castOnTokens() == 0 && (toolsFirst || !at_.is(TokenKind::Number)))
-            at_.advance();
-        const std::size_t named = castOnTokens();
-        if (named == 0 || (!toolsFirst && !at_.is(TokenKind::Number, named))) at_.moveTo(start);
-    }
-
-    bool castOn() {
-        passWhatComesBefore();
-        const Place place = at_.peek().place;
-        const std::size_t named = castOnTokens();
-        if (named == 0 && !at_.isWord({"multiple", "multiples", "mult"})) return false;
-        at_.advance(named);
-        at_.accept(TokenKind::Colon);
-        at_.skipWords({"a", "an", "any", "number", "of", "sts", "stitches", "that", "may", "be",
-                       "can", "is", "divided", "divisible"});
-        WrittenCastOn castOn;
-        castOn.place = place;
-        if (at_.isWord({"even", "odd", "uneven"})) {
-            castOn.multiple = Figure(2);
-            castOn.plus = Figure(at_.isWord({"even"}) ? 0 : 1);
-        } else if (!counts(castOn)) {
-            complain(at_.peek().place, "how many stitches are cast on is not said",
-                     "a number, or \"multiple of 6 plus 2\"");
-            return true;
-        }
-        target_.pattern.castOn = castOn;
-        return true;
-    }
-
-    // "8 for each A plus 12 for each B plus 5"
-    bool forEach(WrittenCastOn& castOn) {
-        if (!at_.is(TokenKind::Number) || !at_.isWord({"for"}, 1) || !at_.isWord({"each"}, 2) ||
-            !isCountName(at_.peek(3)))
-            return false;
-        castOn.plus = Figure(0);
-        do {
-            const int each = at_.peek().value;
-            at_.advance();
-            if (at_.isWord({"for"}) && at_.isWord({"each"}, 1) && isCountName(at_.peek(2))) {
-                at_.advance(2);
-                const std::size_t count = countNamed(at_.peek());
-                at_.advance();
-                castOn.forEach.resize(std::max(castOn.forEach.size(), count + 1));
-                castOn.forEach[count] += each;
-            } else {
-                castOn.plus = Figure(castOn.plus.of(0) + each);
-            }
-            at_.acceptStitchNoun();
-        } while ((at_.accept(TokenKind::Plus) || at_.acceptWord({"plus", "and"})) &&
-                 at_.is(TokenKind::Number));
-        return true;
-    }
-
-    // One or two letters.
-    static bool isCountName(const Token& token) {
-        return token.kind == TokenKind::Word && token.text.size() <= 2;
-    }
-
-    // The index of the count with this name, a new one if need be.
-    std::size_t countNamed(const Token& name) {
-        auto& counts = target_.pattern.counts;
-        const auto same = [&](const std::string& known) { return lowerAscii(known) == name.text; };
-        const auto found = std::find_if(counts.begin(), counts.end(), same);
-        if (found != counts.end()) return static_cast<std::size_t>(found - counts.begin());
-        if (counts.size() == kMostNamedCounts) return counts.size() - 1;
-        counts.emplace_back(target_.text.substr(name.place.offset, name.place.length));
-        return counts.size() - 1;
-    }
-
     // "Repeats: A, B (each any number of times)"
     bool namedCounts() {
         if (!at_.acceptWord({"repeats"}) || !at_.accept(TokenKind::Colon) ||
-            !isCountName(at_.peek()))
+            !isCountName(at_.peek(), target_))
             return false;
-        while (isCountName(at_.peek())) {
-            countNamed(at_.peek());
+        while (isCountName(at_.peek(), target_)) {
+            countNamed(at_.peek(), target_);
             at_.advance();
             at_.accept(TokenKind::Comma);
             at_.skipWords({"and"});
         }
         return true;
-    }
-
-    bool counts(WrittenCastOn& castOn) {
-        if (forEach(castOn)) return true;
-        const bool by = at_.previous().text == "by";
-        const bool multiple =
-            at_.acceptWord({"multiple", "multiples", "mult"}) || by || at_.acceptWord({"by"});
-        at_.accept(TokenKind::Stop);
-        at_.accept(TokenKind::Colon);
-        at_.skipWords({"of", "by"});
-        if (!at_.isNumber()) return false;
-        (multiple ? castOn.multiple : castOn.plus) = figure();
-        at_.acceptStitchNoun();
-        at_.accept(TokenKind::Comma);
-        const bool plus = at_.accept(TokenKind::Plus) || at_.acceptWord({"plus", "and", "with"});
-        if (plus && at_.isNumber()) {
-            // "multiple of 6 + 2"; "40 + 2 edge sts" is a sum.
-            const Figure more = figure();
-            if (castOn.multiple.of(0) > 0)
-                castOn.plus = more;
-            else
-                for (int& n : castOn.plus.bySize) n += more.of(0);
-        }
-        return true;
-    }
-
-    Figure figure() {
-        Figure one = readFigure(at_, {target_.messages, target_.sizes});
-        // "18, 22, 26 sts" for three sizes
-        std::size_t more = 0;
-        while (at_.is(TokenKind::Comma, 2 * more) && at_.is(TokenKind::Number, 2 * more + 1))
-            ++more;
-        if (one.bySize.size() == 1 && more > 0 && more + 1 == target_.sizes) {
-            for (std::size_t i = 0; i < more; ++i) one.bySize.push_back(at_.peek(2 * i + 1).value);
-            at_.advance(2 * more);
-        }
-        return one;
     }
 
     bool worked() {

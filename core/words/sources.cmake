@@ -2,6 +2,7 @@ target_sources(core PRIVATE
     words/between_rows.cpp
     words/box_counts.cpp
     words/box_rows.cpp
+    words/cast_on_line.cpp
     words/chart_from_rows.cpp
     words/chart_plan.cpp
     words/column_layout.cpp

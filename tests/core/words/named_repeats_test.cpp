@@ -46,6 +46,10 @@ TEST(NamedRepeats, StarsAndWordsSayTheSame) {
 TEST(NamedRepeats, ANameThatIsNotDeclaredIsNoCount) {
     EXPECT_NE(errorsOf("Row 1: k1, [k4] A times, k2.\n"), "");
     EXPECT_EQ(errorsOf("Repeats: A\nRow 1: k1, [k4] A times, k2.\n"), "");
+    // Words after "Repeats:" and "for each" are no names.
+    const ReadRows read = readWritten("Cast on 12 for each sock.\nRow 1: k.\n");
+    EXPECT_TRUE(read.pattern.counts.empty());
+    EXPECT_EQ(read.pattern.castOn->of(0).plus, 12);
 }
 
 TEST(NamedRepeats, TheWholeWidthIsWrittenByName) {
