@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/words/marker_places.h"
+#include "core/words/row_attempt.h"
 #include "core/words/turned_row.h"
 
 namespace lacewright {
@@ -10,69 +11,9 @@ namespace lacewright {
 namespace {
 
 constexpr Variable kCastOnCount = 0;
-constexpr Variable kVariablesPerRow = 100;       // each row worked brings up to so many of its own
-constexpr std::int64_t kMostLoops = 10'000'000;  // on the needle, in any part of the form
-constexpr std::size_t kRowsAhead = 3;            // that decide how a turn is meant
-constexpr std::size_t kMostWorked = 4000;        // rows, repeats of rows included
-
-bool tooLarge(const AffineForm& form) {
-    return std::abs(form.constant()) > kMostLoops ||
-           std::any_of(form.terms().begin(), form.terms().end(), [](const AffineForm::Term& t) {
-               return std::abs(t.coefficient) > kMostLoops;
-           });
-}
-
-// A reading of a row held against the needle.
-struct Attempt {
-    CountedRow counted;
-    Fit fit;
-    RowVerdict verdict = RowVerdict::Fits;
-
-    bool fits() const { return verdict == RowVerdict::Fits; }
-};
-
-Attempt attempt(const Needle& needle, CountedRow counted) {
-    Attempt result;
-    if (!counted.uncountable.empty()) {
-        result.verdict = RowVerdict::Uncountable;
-    } else {
-        result.fit = needle.fit(counted.forms.takes, counted.demands);
-        if (counted.wrongRest) {
-            result.verdict = RowVerdict::WrongRest;
-        } else if (!result.fit.fits()) {
-            result.verdict = RowVerdict::Misfits;
-        }
-        if (!result.fits()) result.fit.solved.clear();
-    }
-    result.counted = std::move(counted);
-    return result;
-}
-
-// The loops and how many of them wait beyond a turn, out of reach of the next row.
-struct Reach {
-    Needle needle;
-    AffineForm waiting = {};
-};
-
-// Puts what the row makes on the needle; a row that cannot be counted leaves nothing known.
-void workOn(Needle& needle, Attempt& attempt) {
-    if (attempt.verdict != RowVerdict::Uncountable) {
-        needle.work(attempt.counted.forms, attempt.fit);
-        if (needle.loops() && tooLarge(*needle.loops())) {
-            attempt.counted.uncountable =
-                "there are more than " + std::to_string(kMostLoops) + " loops on the needle";
-            attempt.verdict = RowVerdict::Uncountable;
-        }
-    }
-    if (attempt.verdict == RowVerdict::Uncountable) needle = Needle();
-}
-
-Reach after(const Reach& reach, Attempt attempt) {
-    Reach next = reach;
-    workOn(next.needle, attempt);
-    next.waiting = attempt.fits() ? attempt.counted.left : AffineForm();
-    return next;
-}
+constexpr Variable kVariablesPerRow = 100;  // each row worked brings up to so many of its own
+constexpr std::size_t kRowsAhead = 3;       // that decide how a turn is meant
+constexpr std::size_t kMostWorked = 4000;   // rows, repeats of rows included
 
 class Prover {
  public:
@@ -155,20 +96,22 @@ class Prover {
             proof.stated = StatedMismatch{again.statedPlace, stated, AffineForm(*count)};
     }
 
-    std::vector<Attempt> attempts(const Reach& reach, const WrittenRow& row, Variable first) const {
-        std::vector<Attempt> all;
+    std::vector<RowAttempt> attempts(const NeedleReach& reach, const WrittenRow& row,
+                                     Variable first) const {
+        std::vector<RowAttempt> all;
         for (CountedRow& counted :
              readingsOver(row, size_, first, reach.needle, reach.waiting, pattern_.worked)) {
-            all.push_back(attempt(reach.needle, std::move(counted)));
+            all.push_back(rowAttempt(reach.needle, std::move(counted)));
         }
         return all;
     }
 
     // The next `rows` rows from `index` on fit in some reading.
-    bool goesOn(const Reach& reach, std::size_t index, std::size_t rows, Variable first) const {
+    bool goesOn(const NeedleReach& reach, std::size_t index, std::size_t rows,
+                Variable first) const {
         if (rows == 0 || index >= pattern_.rows.size()) return true;
-        const std::vector<Attempt> all = attempts(reach, pattern_.rows[index], first);
-        return std::any_of(all.begin(), all.end(), [&](const Attempt& next) {
+        const std::vector<RowAttempt> all = attempts(reach, pattern_.rows[index], first);
+        return std::any_of(all.begin(), all.end(), [&](const RowAttempt& next) {
             return next.fits() && (rows == 1 || goesOn(after(reach, next), index + 1, rows - 1,
                                                        first + kVariablesPerRow));
         });
@@ -176,9 +119,9 @@ class Prover {
 
     // Chooses the reading that fits; of several the one that the stated count and then the next
     // rows agree with. What is set aside at a turn shows only when the work has come back.
-    Attempt choose(std::size_t index, const WrittenRow& row) const {
-        const Reach reach{needle_, waiting_};
-        std::vector<Attempt> all = attempts(reach, row, next_);
+    RowAttempt choose(std::size_t index, const WrittenRow& row) const {
+        const NeedleReach reach{needle_, waiting_};
+        std::vector<RowAttempt> all = attempts(reach, row, next_);
         std::vector<std::size_t> good;
         bool turns = false;
         for (std::size_t i = 0; i < all.size(); ++i) {
@@ -193,13 +136,13 @@ class Prover {
                          [&](std::size_t i) { return test(after(reach, all[i])); });
             if (!kept.empty()) good = std::move(kept);
         };
-        keep([&](const Reach& then) {
+        keep([&](const NeedleReach& then) {
             const auto& loops = then.needle.loops();
             return !row.statedCount || !loops || !loops->isConstant() ||
                    loops->constant() == row.statedCount->of(size_);
         });
         for (std::size_t rows = 1; rows <= (turns ? kRowsAhead : 1); ++rows) {
-            keep([&](const Reach& then) {
+            keep([&](const NeedleReach& then) {
                 return goesOn(then, index + 1, rows, next_ + kVariablesPerRow);
             });
         }
@@ -217,7 +160,7 @@ class Prover {
 
     void work(std::size_t index, bool first) {
         const WrittenRow now = rowNow(index, first);
-        Attempt taken = choose(index, now);
+        RowAttempt taken = choose(index, now);
         next_ += kVariablesPerRow;
         workOn(needle_, taken);
         waiting_ = taken.fits() ? taken.counted.left : AffineForm();

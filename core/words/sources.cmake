@@ -30,6 +30,7 @@ target_sources(core PRIVATE
     words/remark_line.cpp
     words/right_side_stitch.cpp
     words/row_alignment.cpp
+    words/row_attempt.cpp
     words/row_forms.cpp
     words/row_heading.cpp
     words/row_numbers.cpp

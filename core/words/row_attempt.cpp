@@ -1,0 +1,56 @@
+#include "core/words/row_attempt.h"
+
+#include <algorithm>
+
+namespace lacewright {
+
+namespace {
+
+constexpr std::int64_t kMostLoops = 10'000'000;  // on the needle, in any part of the form
+
+bool tooLarge(const AffineForm& form) {
+    return std::abs(form.constant()) > kMostLoops ||
+           std::any_of(form.terms().begin(), form.terms().end(), [](const AffineForm::Term& t) {
+               return std::abs(t.coefficient) > kMostLoops;
+           });
+}
+
+}  // namespace
+
+RowAttempt rowAttempt(const Needle& needle, CountedRow counted) {
+    RowAttempt result;
+    if (!counted.uncountable.empty()) {
+        result.verdict = RowVerdict::Uncountable;
+    } else {
+        result.fit = needle.fit(counted.forms.takes, counted.demands);
+        if (counted.wrongRest) {
+            result.verdict = RowVerdict::WrongRest;
+        } else if (!result.fit.fits()) {
+            result.verdict = RowVerdict::Misfits;
+        }
+        if (!result.fits()) result.fit.solved.clear();
+    }
+    result.counted = std::move(counted);
+    return result;
+}
+
+void workOn(Needle& needle, RowAttempt& attempt) {
+    if (attempt.verdict != RowVerdict::Uncountable) {
+        needle.work(attempt.counted.forms, attempt.fit);
+        if (needle.loops() && tooLarge(*needle.loops())) {
+            attempt.counted.uncountable =
+                "there are more than " + std::to_string(kMostLoops) + " loops on the needle";
+            attempt.verdict = RowVerdict::Uncountable;
+        }
+    }
+    if (attempt.verdict == RowVerdict::Uncountable) needle = Needle();
+}
+
+NeedleReach after(const NeedleReach& reach, RowAttempt attempt) {
+    NeedleReach next = reach;
+    workOn(next.needle, attempt);
+    next.waiting = attempt.fits() ? attempt.counted.left : AffineForm();
+    return next;
+}
+
+}  // namespace lacewright
