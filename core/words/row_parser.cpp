@@ -12,6 +12,10 @@ namespace {
 constexpr int kDeepest = 40;              // brackets and stars within one another
 constexpr std::size_t kMostItems = 4000;  // in one sequence
 
+bool isWordOf(const Token& token, std::initializer_list<std::string_view> words) {
+    return std::find(words.begin(), words.end(), token.text) != words.end();
+}
+
 bool opensSizes(const TokenCursor& at) {
     return at.is(TokenKind::Open) && at.is(TokenKind::Number, 1);
 }
@@ -183,9 +187,10 @@ void RowParser::item(Elements& out) {
     if (evenly(out) || passOverWhich() || passAside() || passWraps() || passIntoOvers() ||
         passRestOnHold(out) || passMade() || timesBracket(out) || knitsAndPurls(out) || cable(out))
         return;
-    at_.skipWords({"rep",  "repeat", "work",     "working",    "next", "end",     "ending",
-                   "ends", "with",   "finish",   "in",         "now",  "also",    "again",
-                   "by",   "cont",   "continue", "continuing", "keep", "keeping", "taking"});
+    at_.skipWords({"rep",        "repeat", "work",    "working", "next", "end",
+                   "ending",     "ends",   "with",    "finish",  "in",   "now",
+                   "also",       "again",  "by",      "across",  "cont", "continue",
+                   "continuing", "keep",   "keeping", "taking"});
     if (at_.is(TokenKind::Open)) return bracket(out);
     const Place place = at_.peek().place;
     if (const auto match = context_.vocabulary.match(at_.tokens(), at_.position())) {
@@ -211,6 +216,16 @@ void RowParser::item(Elements& out) {
             at_.advance(in - 1 + match->tokens);
             return out.push_back({spanning(place, at_.previous().place), std::move(work)});
         }
+    }
+    // "work 5 sts", "patt across first 10 sts"
+    const bool asItPresents = at_.position() > 0 && at_.isNumber() && at_.isStitchNoun(1) &&
+                              isWordOf(at_.previous(), {"work", "across", "first", "next", "patt"});
+    if (asItPresents) {
+        Working work;
+        work.term = "asis";
+        work.count = figure();
+        at_.acceptStitchNoun();
+        return out.push_back({spanning(place, at_.previous().place), std::move(work)});
     }
     if (at_.isNumber() && !opensSizes(at_)) {
         // "2 plain", "3 k": the number stands first.

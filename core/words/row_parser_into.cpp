@@ -83,7 +83,10 @@ void RowParser::intoOneUnbracketed(Elements& out, int takes, const Place& place)
         const auto split = before.end() - static_cast<std::ptrdiff_t>(joined);
         Reading reading{"the last " + std::to_string(joined) + " into one stitch",
                         {before.begin(), split}};
-        reading.elements.push_back({place, IntoOne{{split, before.end()}, takes}});
+        int over = takes;  // "k2tog, k into same st again"
+        for (auto element = split; element != before.end(); ++element)
+            over = std::max(over, std::get<Working>(element->what).takes);
+        reading.elements.push_back({place, IntoOne{{split, before.end()}, over}});
         choice.readings.push_back(std::move(reading));
     };
     add(usual);

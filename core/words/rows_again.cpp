@@ -46,26 +46,48 @@ int parseAtBeginnings(std::vector<Token>& line) {
 
 namespace {
 
-// "Inc 1 st at each end of row": what is worked at both ends, in stitches. Empty, and nothing is
-// passed, when none stands here.
-std::string acceptAtEachEnd(TokenCursor& at) {
+// Shaping that says where on the row it stands instead of in which stitches.
+struct AtEnds {
+    std::string stitch;  // empty: none stands here
+    bool beginning = false;
+    bool end = false;
+};
+
+// "Inc 1 st at each end of row", "dec 1 st at end of row", "k2tog at both ends". Nothing is passed
+// when none stands here.
+AtEnds acceptAtEnds(TokenCursor& at) {
     const std::size_t start = at.position();
-    const bool inc = at.acceptWord({"inc", "increase", "increasing"});
-    const bool dec = !inc && at.acceptWord({"dec", "decrease", "decreasing"});
-    const bool make = !inc && !dec && at.acceptWord({"m", "make"});
-    const bool one = !at.isNumber() || at.peek().value == 1;
-    if (at.isNumber()) at.advance();
+    AtEnds shaping;
+    if (at.isWord({"k"}) && at.is(TokenKind::Number, 1) && at.peek(1).value == 2 &&
+        at.isWord({"tog"}, 2)) {
+        shaping.stitch = "k2tog";
+        at.advance(3);
+    } else {
+        const bool inc = at.acceptWord({"inc", "increase", "increasing"});
+        const bool dec = !inc && at.acceptWord({"dec", "decrease", "decreasing"});
+        const bool make = !inc && !dec && at.acceptWord({"m", "make"});
+        const bool one = !at.isNumber() || at.peek().value == 1;
+        if (at.isNumber()) at.advance();
+        if (one && (inc || dec || make)) shaping.stitch = inc ? "inc 1" : dec ? "k2tog" : "m1";
+    }
     at.acceptStitchNoun();
     at.acceptWord({"at", "in"});
     at.skipWords({"the"});
-    const bool firstAndLast = at.isWord({"first"}) && at.isWord({"and"}, 1) &&
-                              at.isWord({"last"}, 2) && at.isStitchNoun(3);
-    if (firstAndLast) at.advance(4);
-    const bool ends =
-        firstAndLast || (at.acceptWord({"each", "both"}) && at.acceptWord({"end", "ends"}));
-    if (!(inc || dec || make) || !one || !ends) return at.moveTo(start), std::string();
+    if (at.isWord({"first"}) && at.isWord({"and"}, 1) && at.isWord({"last"}, 2) &&
+        at.isStitchNoun(3)) {
+        at.advance(4);
+        shaping.beginning = shaping.end = true;
+    } else if (at.acceptWord({"each", "both"}) && at.acceptWord({"end", "ends"})) {
+        shaping.beginning = shaping.end = true;
+    } else if (at.acceptWord({"beg", "beginning", "start"})) {
+        shaping.beginning = true;
+    } else if (at.acceptWord({"end"})) {
+        shaping.end = true;
+    }
+    if (shaping.stitch.empty() || !(shaping.beginning || shaping.end))
+        return at.moveTo(start), AtEnds();
     if (at.acceptWord({"of"})) at.skipWords({"the", "this", "row", "rnd", "round"});
-    return inc ? "inc 1" : dec ? "k2tog" : "m1";
+    return shaping;
 }
 
 // "P to end", "work even in patt": what is worked from end to end.
@@ -87,22 +109,30 @@ std::string acceptBetween(TokenCursor& at) {
 void spellOutEachEnd(std::vector<Token>& body) {
     TokenCursor at(body);
     const Place place = at.peek().place;
-    std::string ends = acceptAtEachEnd(at);
-    const bool endsFirst = !ends.empty();
+    if (at.isWord({"keeping", "keep"})) {  // "keeping patt correct, dec 1 st at each end"
+        while (at.is(TokenKind::Word)) at.advance();
+        at.accept(TokenKind::Comma);
+    }
+    AtEnds ends = acceptAtEnds(at);
+    const bool endsFirst = !ends.stitch.empty();
     if (endsFirst) at.accept(TokenKind::Comma);
     const std::string between = acceptBetween(at);
     if (!endsFirst) {
         at.accept(TokenKind::Comma);
         at.skipWords({"and"});
-        ends = acceptAtEachEnd(at);
-        if (ends.empty()) return;
+        ends = acceptAtEnds(at);
+        if (ends.stitch.empty()) return;
     }
     if (!at.accept(TokenKind::Stop)) at.accept(TokenKind::Colon);
     // Nothing but a stated count may follow.
     if (!at.atEnd() && !at.is(TokenKind::Open) && !at.is(TokenKind::Dash) && !at.isNumber()) return;
-    std::string row = ends == "m1" ? between + " 1, m1, " : ends + ", ";
-    row += between + " to last " + (ends == "k2tog" ? "2 sts, " : "st, ");
-    row += ends == "m1" ? "m1, " + between + " 1, " : ends + ", ";
+    const std::string& stitch = ends.stitch;
+    const bool made = stitch == "m1";  // one stitch in from the edge
+    std::string row;
+    if (ends.beginning) row += (made ? between + " 1, m1" : stitch) + ", ";
+    row += between +
+           (ends.end ? stitch == "k2tog" ? " to last 2 sts, " : " to last st, " : " to end, ");
+    if (ends.end) row += (made ? "m1, " + between + " 1" : stitch) + ", ";
     std::vector<Token> spelled;
     append(spelled, row, place);
     spelled.insert(spelled.end(), body.begin() + static_cast<std::ptrdiff_t>(at.position()),

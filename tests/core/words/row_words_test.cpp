@@ -30,6 +30,14 @@ TEST(RowWords, TakeAndMakeAsByHand) {
         {"k, dec 4 sts evenly across", "n + 8 / n + 4"},
         {"first 5 sts in garter st, p to last 5 sts, last 5 sts in garter st", "n + 10 / n + 10"},
         {"k to last 3 sts, k2tog, k1. +2 sts", "n + 3 / n + 2"},
+        {"work 5 sts, yo, k2tog, work to end", "n + 7 / n + 7"},
+        {"k2tog, k into same st again", "2 / 2"},
+        {"dec 1 st at end of row", "n + 2 / n + 1"},
+        {"inc 1 st at beg of row", "n + 1 / n + 2"},
+        {"keeping patt correct, dec 1 st at each end", "n + 4 / n + 2"},
+        {"k2tog at each end", "n + 4 / n + 2"},
+        {"p across, dec 1 st in the first and last st", "n + 4 / n + 2"},
+        {"2x2 rib to last 2 sts, k2", "n + 2 / n + 2"},
     };
     for (const auto& [row, forms] : rows) EXPECT_EQ(formsOfRow(row), forms) << row;
 }
