@@ -6,12 +6,11 @@
 #include "core/base/text.h"
 #include "core/words/cast_on_line.h"
 #include "core/words/edit_distance.h"
+#include "core/words/own_stitch_line.h"
 
 namespace lacewright {
 
 namespace {
-
-constexpr std::size_t kMaxOwnStitches = 200;
 
 class HeadingParser {
  public:
@@ -20,9 +19,9 @@ class HeadingParser {
     bool parse() {
         if (parseCastOn(at_, target_)) return true;
         const std::size_t start = at_.position();
-        for (const auto form : {&HeadingParser::worked, &HeadingParser::repeatFrom,
-                                &HeadingParser::ownStitch, &HeadingParser::stitchesCounted,
-                                &HeadingParser::namedCounts, &HeadingParser::named}) {
+        for (const auto form :
+             {&HeadingParser::worked, &HeadingParser::repeatFrom, &HeadingParser::ownStitches,
+              &HeadingParser::namedCounts, &HeadingParser::named}) {
             at_.moveTo(start);
             if ((this->*form)()) return true;
         }
@@ -89,70 +88,8 @@ class HeadingParser {
         return true;
     }
 
-    bool ownStitch() {
-        const Place place = at_.peek().place;
-        if (!at_.acceptWord({"stitch"}) || at_.is(TokenKind::Colon)) return false;
-        if (at_.isWord({"pattern", "count", "multiple", "key", "guide"})) return false;
-        std::string name;
-        while (!at_.atEnd() && !at_.is(TokenKind::Colon)) {
-            if (!name.empty() && !at_.peek().glued) name += ' ';
-            name += at_.peek().text;
-            at_.advance();
-        }
-        const bool colon = at_.accept(TokenKind::Colon);
-        int takes = -1;
-        int makes = -1;
-        while (!at_.atEnd()) {
-            const bool take = at_.isWord({"takes", "take"});
-            const bool make = at_.isWord({"makes", "make"});
-            at_.advance();
-            if ((take || make) && at_.is(TokenKind::Number))
-                (take ? takes : makes) = at_.peek().value;
-        }
-        if (name.empty() || !colon || takes < 0 || makes < 0 || takes > kMaxLoops ||
-            makes > kMaxLoops) {
-            complain(place, "this does not define a stitch", "\"Stitch NAME: takes 3 makes 2\"");
-        } else if (target_.pattern.ownStitches.size() < kMaxOwnStitches) {
-            target_.pattern.ownStitches.push_back({name, takes, makes, place});
-        }
-        return true;
-    }
-
-    // "inc1: takes 0, makes 1; knot3 (takes 3 sts, makes 1)", with or without a heading before it.
-    bool stitchesCounted() {
-        for (std::size_t i = 0; !at_.is(TokenKind::End, i); ++i) {
-            const bool heads = at_.is(TokenKind::Colon, i) && !at_.isWord({"takes"}, i + 1);
-            if (i <= 3 && heads && at_.isWord({"words", "stitches", "stitch", "special"})) {
-                at_.advance(i + 1);
-                break;
-            }
-        }
-        bool any = false;
-        while (!at_.atEnd()) {
-            const Place place = at_.peek().place;
-            std::string name;
-            while (at_.is(TokenKind::Word) || at_.is(TokenKind::Number) ||
-                   at_.is(TokenKind::Slash)) {
-                if (at_.isWord({"takes"}) && at_.is(TokenKind::Number, 1)) break;
-                if (!name.empty() && !at_.peek().glued) name += ' ';
-                name += at_.peek().text;
-                at_.advance();
-            }
-            int takes = -1;
-            int makes = -1;
-            for (; !at_.atEnd() && !at_.is(TokenKind::Semicolon); at_.advance()) {
-                if (!at_.is(TokenKind::Number, 1)) continue;
-                if (at_.isWord({"takes"})) takes = at_.peek(1).value;
-                if (at_.isWord({"makes"})) makes = at_.peek(1).value;
-            }
-            at_.accept(TokenKind::Semicolon);
-            const bool counted = !name.empty() && takes >= 0 && makes >= 0 && takes <= kMaxLoops &&
-                                 makes <= kMaxLoops;
-            if (!counted || target_.pattern.ownStitches.size() >= kMaxOwnStitches) continue;
-            target_.pattern.ownStitches.push_back({name, takes, makes, place});
-            any = true;
-        }
-        return any;
+    bool ownStitches() {
+        return parseOwnStitches(at_, target_.pattern.ownStitches, target_.messages);
     }
 
     // "Sizes: ..", "Title: .." and the remarks that are passed over.

@@ -104,21 +104,6 @@ class Reader {
                !end.isWord({"rep", "repeat", "from", "to", "and", "then", "last", "until", "in"});
     }
 
-    // The line begins as the rest of a row does: "to end", "rep from *", "3 times", "41 sts".
-    static bool goesOn(const TokenCursor& line) {
-        if (line.isWord({"to", "rep", "repeat", "from", "twice", "once", "times", "more", "across",
-                         "around", "until", "last", "end", "ending", "sts"}))
-            return true;
-        if (line.isNumber() && line.isStitchNoun(1)) {
-            return line.is(TokenKind::End, 2) || line.is(TokenKind::Stop, 2) ||
-                   line.isWord({"rem", "remain", "remaining", "left", "on", "in", "inc", "dec"}, 2);
-        }
-        const bool times = line.isNumber() && line.isWord({"times", "more", "time"}, 1);
-        const bool mark = line.is(TokenKind::Comma) || line.is(TokenKind::Semicolon) ||
-                          line.is(TokenKind::Open) || line.is(TokenKind::Close);
-        return times || mark;
-    }
-
     bool isRemark(std::size_t index) const {
         return isRemarkLine(TokenCursor(lines_[index]), standsAlone(index));
     }
@@ -193,7 +178,7 @@ class Reader {
             if (followsSentence(i) && isProseLine(line, vocabulary)) return true;
             return standsAlone(i) && (isGlossaryLine(line, vocabulary) ||
                                       (nearestHeading(line).empty() &&
-                                       !holdsStitches(line, vocabulary) && !goesOn(line)));
+                                       !holdsStitches(line, vocabulary) && !continuesRow(line)));
         };
         for (std::size_t i = 0; i < lines_.size(); ++i) {
             if (lines_[i].empty()) continue;

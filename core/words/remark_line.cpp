@@ -126,6 +126,20 @@ bool holdsStitches(const TokenCursor& line, const Vocabulary& vocabulary) {
     return terms && (starred || !strange);
 }
 
+bool continuesRow(const TokenCursor& line) {
+    if (line.isWord({"to", "rep", "repeat", "from", "twice", "once", "times", "more", "across",
+                     "around", "until", "last", "end", "ending", "sts"}))
+        return true;
+    if (line.isNumber() && line.isStitchNoun(1)) {
+        return line.is(TokenKind::End, 2) || line.is(TokenKind::Stop, 2) ||
+               line.isWord({"rem", "remain", "remaining", "left", "on", "in", "inc", "dec"}, 2);
+    }
+    const bool times = line.isNumber() && line.isWord({"times", "more", "time"}, 1);
+    const bool mark = line.is(TokenKind::Comma) || line.is(TokenKind::Semicolon) ||
+                      line.is(TokenKind::Open) || line.is(TokenKind::Close);
+    return times || mark;
+}
+
 std::string nearestHeading(const TokenCursor& line) {
     if (!hasNumber(line)) return "";
     for (const std::string_view known : {"row", "rows", "rnd", "round", "rounds"}) {

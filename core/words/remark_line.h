@@ -24,6 +24,8 @@ bool isGlossaryLine(const TokenCursor& line, const Vocabulary& vocabulary);
 // Stitches stand in this line as in a row that lacks its heading: with numbers, a repeat, or
 // nothing but terms.
 bool holdsStitches(const TokenCursor& line, const Vocabulary& vocabulary);
+// The line begins as the rest of a row does: "to end", "rep from *", "3 times", "41 sts".
+bool continuesRow(const TokenCursor& line);
 // The word that its first word was perhaps meant to be, "row" for "rwo"; empty when there is none.
 std::string nearestHeading(const TokenCursor& line);
 

@@ -70,8 +70,6 @@ class RowParser {
     };
 
     // row_parser.cpp
-    bool namesChart();
-    bool parseSame(ParsedRow& row);
     bool parseStated(ParsedRow& row);
     void sequence(Elements& out);
     void item(Elements& out);
@@ -92,12 +90,6 @@ class RowParser {
     std::optional<Figure> timesApart(Tail& tail);
     std::optional<Figure> plainTimes(Tail& tail);
     bool namedTimes(Tail& tail);
-    bool parseExtent(Tail& tail);
-    bool bracketedExtent(Tail& tail);
-    bool parseLandmark(Tail& tail);
-    bool acceptMarker();
-    bool parseLast(Tail& tail);
-    void parseUntil(Tail& tail);
     Tail parseTail();
 
     // row_parser_repeat.cpp
@@ -111,13 +103,31 @@ class RowParser {
     bool affordable(const Elements& copied, const Place& place);
     std::optional<int> repeatTarget() const;
     void passRepeatWords();
-    bool moreFollows();
     Element repeated(Elements body, const Place& start, int worked);
+    Element stretchOf(Elements body, const Tail& tail, const Place& place, bool starred) const;
+
+    // row_parser_ending.cpp
+    bool moreFollows();
     Ending parseEnding();
-    void applyEnding(Stretch& stretch, const Ending& ending, const Place& place);
     Elements endingOf(const Elements& body, Figure& times, const Place& place);
     Elements lastPass(const Elements& body, const Ending& ending, const Place& place);
-    Element stretchOf(Elements body, const Tail& tail, const Place& place, bool starred) const;
+
+    // row_parser_extent.cpp
+    bool parseExtent(Tail& tail);
+    bool bracketedExtent(Tail& tail);
+    bool parseLandmark(Tail& tail);
+    bool acceptMarker();
+    bool parseLast(Tail& tail);
+    void parseUntil(Tail& tail);
+
+    // row_parser_same.cpp
+    bool namesChart();
+    bool parseSame(ParsedRow& row);
+
+    // row_parser_turn.cpp
+    bool passWraps();
+    bool passWrapped();
+    bool passRestOnHold(Elements& out);
 
     // row_parser_stitch.cpp
     void stitch(Elements& out, const TermMatch& match, const Place& place);
@@ -144,6 +154,7 @@ class RowParser {
     // row_parser_times.cpp
     void workedTimes(Elements& out, Element element, const Figure& times);
     void workedUntil(Elements& out, Element element, const Tail& tail, bool counted);
+    bool evenly(Elements& out);
 
     // row_parser_into.cpp
     bool parseInto(int& stitches, bool& each);
@@ -157,14 +168,10 @@ class RowParser {
     bool passAside();
     bool passMade();
     void passWhatIsPassedOver();
-    bool passWraps();
-    bool passWrapped();
     bool passOverWhich();
     void passFabric();
     bool leftOnNeedle(Elements& out);
-    bool evenly(Elements& out);
     bool passIntoOvers();
-    bool passRestOnHold(Elements& out);
 
     TokenCursor at_;
     ReadContext context_;

@@ -23,6 +23,7 @@ target_sources(core PRIVATE
     words/nested_rows.cpp
     words/number_name.cpp
     words/open_repeats.cpp
+    words/own_stitch_line.cpp
     words/pattern_heading.cpp
     words/prove.cpp
     words/read_message.cpp
@@ -40,12 +41,16 @@ target_sources(core PRIVATE
     words/row_parser_bracket.cpp
     words/row_parser_cable.cpp
     words/row_parser_count.cpp
+    words/row_parser_ending.cpp
+    words/row_parser_extent.cpp
     words/row_parser_figures.cpp
     words/row_parser_ground.cpp
     words/row_parser_into.cpp
     words/row_parser_repeat.cpp
+    words/row_parser_same.cpp
     words/row_parser_stitch.cpp
     words/row_parser_times.cpp
+    words/row_parser_turn.cpp
     words/row_parts.cpp
     words/row_phrases.cpp
     words/row_proof.cpp

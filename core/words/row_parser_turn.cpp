@@ -1,0 +1,65 @@
+#include "core/words/row_parser.h"
+
+namespace lacewright {
+
+// What becomes of the wraps of earlier short rows: "picking up wraps", "working the ds as one st".
+bool RowParser::passWraps() {
+    constexpr std::size_t kLongest = 16;  // tokens
+    const std::size_t start = at_.position();
+    at_.skipWords({"and", "while"});
+    const bool begins =
+        at_.acceptWord({"pick", "picking", "lift", "lifting", "hide", "hiding", "working",
+                        "knitting", "purling", "resolve", "resolving", "close", "closing"}) ||
+        (at_.isWord({"work"}) && at_.isWord({"wraps"}, 1));
+    bool wraps = false;
+    for (std::size_t i = 0; begins && i < kLongest && at_.is(TokenKind::Word); ++i, at_.advance())
+        wraps = wraps || at_.isWord({"wrap", "wraps", "wrapped", "ds", "dss"});
+    if (wraps) return true;
+    at_.moveTo(start);
+    return false;
+}
+
+// After "k": "wrapped st tog with its wrap", a stitch like any other. False when none stands here.
+bool RowParser::passWrapped() {
+    const std::size_t start = at_.position();
+    at_.skipWords({"the", "next"});
+    if (!at_.acceptWord({"wrapped"})) return at_.moveTo(start), false;
+    at_.acceptStitchNoun();
+    at_.skipWords({"tog", "together", "with", "and", "its", "the", "wrap", "as", "one"});
+    return true;
+}
+
+// "Leave rem sts on a holder", "leaving the last 10 sts unworked", "sl rem sts onto a holder".
+bool RowParser::passRestOnHold(Elements& out) {
+    const std::size_t start = at_.position();
+    const Place place = at_.peek().place;
+    at_.skipWords({"and"});
+    const bool slips = at_.acceptWord({"sl", "slip", "place", "put", "placing", "slipping"});
+    if (!slips && !at_.acceptWord({"leave", "leaving"})) return false;
+    at_.skipWords({"the", "all"});
+    if (at_.acceptWord({"rem", "remaining", "last", "other", "rest", "next"})) {
+        at_.skipWords({"of", "the"});
+        if (at_.isNumber()) figure();
+        if (at_.acceptStitchNoun() || at_.previous().text == "the") {
+            const bool unworked = at_.acceptWord({"unworked"});
+            at_.skipWords({"on", "onto", "to", "a", "the", "spare", "st", "stitch", "needle",
+                           "waste", "yarn", "thread", "for", "other", "side"});
+            const bool holder = at_.acceptWord({"holder", "hold"}) ||
+                                at_.previous().text == "needle" || at_.previous().text == "yarn" ||
+                                at_.previous().text == "thread";
+            const bool last = at_.atEnd() || at_.is(TokenKind::Stop) || at_.is(TokenKind::Close);
+            if ((holder || unworked) && last) {
+                out.push_back({place, Aside{holder ? "hold" : "turn", 0}});
+                return true;
+            }
+            if (unworked && !slips) {
+                out.push_back({place, Aside{"turn", 0}});
+                return true;
+            }
+        }
+    }
+    at_.moveTo(start);
+    return false;
+}
+
+}  // namespace lacewright
