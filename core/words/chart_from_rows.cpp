@@ -29,8 +29,10 @@ class SizesDrawer {
         if (Result<ChartFromRows> named = drawnOnce(planByNames())) return named;
         Result<ChartFromRows> drawn = drawnOnce(planAsWritten());
         if (drawn) return drawn;
-        Result<ChartFromRows> byPlace = drawnOnce(planByPlace());
-        return byPlace ? std::move(byPlace) : std::move(drawn);
+        for (const RepeatMarks marks : {RepeatMarks::Marked, RepeatMarks::PlainToo}) {
+            if (Result<ChartFromRows> byPlace = drawnOnce(planByPlace(marks))) return byPlace;
+        }
+        return drawn;
     }
 
  private:
@@ -67,14 +69,14 @@ class SizesDrawer {
     }
 
     // All sizes together, cut where the stitches allow it.
-    std::optional<Error> planByPlace() {
+    std::optional<Error> planByPlace(RepeatMarks marks) {
         const Error apart = refused("The sizes do not share their repeats.");
         if (!pattern_.castOn) return apart;
         std::vector<RowsDrawer> drawers;
         std::vector<const WrittenPattern*> patterns;
         for (std::size_t i = 0; i < pattern_.sizeCount(); ++i) drawers.emplace_back(pattern_, i, 1);
         for (const RowsDrawer& drawer : drawers) patterns.push_back(&drawer.pattern());
-        auto boxes = sizedBoxes(patterns);
+        auto boxes = sizedBoxes(patterns, marks);
         if (!boxes) return apart;
         plans_.clear();
         for (std::size_t i = 0; i < pattern_.sizeCount(); ++i) {
@@ -119,30 +121,54 @@ class SizesDrawer {
         return sized(std::move(*drawn), nested);
     }
 
-    // One size may reach farthest to the right and another to the left.
-    void joinWidestEdges(std::vector<BoxRow>& rows) const {
-        const auto edge = [this](std::size_t size, bool right) {
-            std::size_t length = 0;
-            for (const BoxRow& row : plans_[size].cut.rows)
-                length += right ? row.before.size() : row.boxes.back().after.size();
-            return length;
-        };
+    using Rows = std::vector<BoxRow>;
+
+    // One size may reach farthest to the right and another to the left, and one whose edge stands
+    // within a repeat is no model for others: takes each edge from the first size that has room for
+    // all of them.
+    void joinWidestEdges(Rows& rows) const {
         for (const ChartPlan& plan : plans_) {
             if (plan.cut.rows.size() != rows.size()) return;
             for (const BoxRow& row : plan.cut.rows) {
                 if (!row.hasBox() || row.boxes.size() != rows.front().boxes.size()) return;
             }
         }
-        std::size_t right = widest_;
-        std::size_t left = widest_;
-        for (std::size_t i = 0; i < plans_.size(); ++i) {
-            if (edge(i, true) > edge(right, true)) right = i;
-            if (edge(i, false) > edge(left, false)) left = i;
-        }
+        const Rows right = edgeModel(&SizesDrawer::rightEdgeAlone);
+        const Rows left = edgeModel(&SizesDrawer::leftEdgeAlone);
         for (std::size_t r = 0; r < rows.size(); ++r) {
-            rows[r].before = plans_[right].cut.rows[r].before;
-            rows[r].boxes.back().after = plans_[left].cut.rows[r].boxes.back().after;
+            rows[r].before = right[r].before;
+            rows[r].boxes.back().after = left[r].boxes.back().after;
         }
+    }
+
+    // The rows of a size within which the same edge of all sizes lies.
+    template <typename Alone>
+    Rows edgeModel(Alone alone) const {
+        std::vector<Rows> edges;
+        for (const ChartPlan& plan : plans_) edges.push_back(alone(plan.cut.rows));
+        const auto length = [](const Rows& rows) {
+            std::size_t sum = 0;
+            for (const BoxRow& row : rows) sum += row.edges().size();
+            return sum;
+        };
+        std::stable_sort(edges.begin(), edges.end(),
+                         [&](const Rows& a, const Rows& b) { return length(a) > length(b); });
+        for (const Rows& model : edges) {
+            if (std::all_of(edges.begin(), edges.end(),
+                            [&](const Rows& rows) { return !nestedRows(model, rows).notWithin; }))
+                return model;
+        }
+        return edges.front();
+    }
+
+    static Rows rightEdgeAlone(Rows rows) {
+        for (BoxRow& row : rows) row.boxes.back().after.clear();
+        return rows;
+    }
+
+    static Rows leftEdgeAlone(Rows rows) {
+        for (BoxRow& row : rows) row.before.clear();
+        return rows;
     }
 
     std::string nameOf(std::size_t size) const {

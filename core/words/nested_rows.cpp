@@ -14,6 +14,8 @@ using Stitches = std::vector<RowStitch>;
 
 constexpr std::int64_t kOwnCost = 100'000;  // of a stitch of one's own, in stitches off the centre
 
+constexpr std::int64_t kCutCost = 50'000;  // of an edge within a box
+
 // The most stitches of its own that a row may have and still be the same row.
 std::size_t mostOwn(std::size_t stitches) {
     return std::clamp<std::size_t>(stitches / 4, 2, 12);
@@ -72,33 +74,74 @@ bool sameBoxes(const BoxRow& a, const BoxRow& b) {
                       });
 }
 
+// Where one edge of the narrow row may stand: outside the boxes, or within the nearest one, a part
+// of which the size then works besides the full passes.
+struct EdgePlace {
+    std::size_t skipped = 0;  // stitches of the wide row, every box counted once
+    std::vector<OwnCell> own = {};
+    bool cut = false;  // within a box
+};
+
+std::vector<EdgePlace> rightPlaces(const BoxRow& wide, const BoxRow& narrow, std::size_t most) {
+    std::vector<EdgePlace> places;
+    const Stitches& edge = narrow.before;
+    const Stitches& box = wide.boxes.front().stitches;
+    if (edge.size() <= wide.before.size()) {
+        const std::size_t skipped = wide.before.size() - edge.size();
+        if (auto own = ownCells(edge, wide.before, skipped, most)) {
+            for (OwnCell& cell : *own) cell.nearStart = true;
+            places.push_back({skipped, std::move(*own)});
+        }
+    }
+    if (!edge.empty() && edge.size() < box.size() &&
+        std::equal(edge.rbegin(), edge.rend(), box.rbegin(), sameStitch))
+        places.push_back({wide.before.size() + box.size() - edge.size(), {}, true});
+    return places;
+}
+
+std::vector<EdgePlace> leftPlaces(const BoxRow& wide, const BoxRow& narrow, std::size_t most) {
+    std::vector<EdgePlace> places;
+    const Stitches& edge = narrow.boxes.back().after;
+    const Stitches& box = wide.boxes.back().stitches;
+    const Stitches& wideEdge = wide.boxes.back().after;
+    if (edge.size() <= wideEdge.size()) {
+        if (const auto own = ownCells(edge, wideEdge, 0, most)) {
+            EdgePlace place{wideEdge.size() - edge.size()};
+            const std::size_t behind = wide.all().size() - wideEdge.size();
+            for (const OwnCell& cell : *own)
+                place.own.push_back({behind + cell.stitch, false, cell.id});
+            places.push_back(std::move(place));
+        }
+    }
+    if (!edge.empty() && edge.size() < box.size() &&
+        std::equal(edge.begin(), edge.end(), box.begin(), sameStitch))
+        places.push_back({wideEdge.size() + box.size() - edge.size(), {}, true});
+    return places;
+}
+
 // Where the narrow row may stand in the wide one.
 std::vector<NestedRow> placesIn(const BoxRow& wide, const BoxRow& narrow) {
     std::vector<NestedRow> places;
     if (wide.hasBox() != narrow.hasBox()) return places;
     if (wide.hasBox()) {
-        const Stitches& wideAfter = wide.boxes.back().after;
         if (!sameBoxes(wide, narrow)) return places;
-        const Stitches& after = narrow.boxes.back().after;
-        if (wide.before.size() < narrow.before.size() || wideAfter.size() < after.size())
-            return places;
-        const std::size_t skipped = wide.before.size() - narrow.before.size();
-        const std::size_t most = mostOwn(narrow.before.size() + after.size());
-        auto own = ownCells(narrow.before, wide.before, skipped, most);
-        const auto ownAfter = ownCells(after, wideAfter, 0, most);
-        if (!own || !ownAfter) return places;
-        for (OwnCell& cell : *own) cell.nearStart = true;
-        const std::size_t behind = wide.all().size() - wideAfter.size();
-        for (const OwnCell& cell : *ownAfter)
-            own->push_back({behind + cell.stitch, false, cell.id});
-        places.push_back({skipped, wideAfter.size() - after.size(), std::move(*own)});
+        const std::size_t most = mostOwn(narrow.before.size() + narrow.boxes.back().after.size());
+        const std::size_t all = wide.all().size();
+        for (const EdgePlace& right : rightPlaces(wide, narrow, most)) {
+            for (const EdgePlace& left : leftPlaces(wide, narrow, most)) {
+                if (right.skipped + left.skipped >= all) continue;
+                NestedRow place{right.skipped, left.skipped, right.own, right.cut || left.cut};
+                place.own.insert(place.own.end(), left.own.begin(), left.own.end());
+                places.push_back(std::move(place));
+            }
+        }
         return places;
     }
     const Stitches all = wide.edges();
     const Stitches part = narrow.edges();
     for (std::size_t at = 0; at + part.size() <= all.size(); ++at) {
         if (auto own = ownCells(part, all, at, mostOwn(part.size())))
-            places.push_back({at, all.size() - part.size() - at, std::move(*own)});
+            places.push_back({at, all.size() - part.size() - at, std::move(*own), false});
     }
     return places;
 }
@@ -113,7 +156,7 @@ struct Reached {
 std::int64_t costOf(const NestedRow& place) {
     const auto right = static_cast<std::int64_t>(place.skippedRight);
     return std::abs(right - static_cast<std::int64_t>(place.skippedLeft)) +
-           kOwnCost * static_cast<std::int64_t>(place.own.size());
+           kOwnCost * static_cast<std::int64_t>(place.own.size()) + (place.cut ? kCutCost : 0);
 }
 
 }  // namespace
@@ -129,7 +172,7 @@ NestedRows nestedRows(const std::vector<BoxRow>& wide, const std::vector<BoxRow>
     for (std::size_t r = 0; r < wide.size(); ++r) {
         std::vector<Reached> now;
         std::map<std::int64_t, std::size_t> here;
-        const Stitches all = wide[r].edges();
+        const Stitches all = wide[r].all();
         const auto takes = sums(all, &RowStitch::takes);
         const auto makes = sums(all, &RowStitch::makes);
         for (NestedRow& place : placesIn(wide[r], narrow[r])) {

@@ -15,12 +15,14 @@ struct OwnCell {
     bool operator==(const OwnCell&) const = default;
 };
 
-// The part of a wide row that a narrower size works: all but so many stitches at either edge, the
-// box as often as it likes, a few stitches perhaps otherwise.
+// The part of a wide row that a narrower size works: all but so many stitches at either edge, each
+// box as often as it likes, a few stitches perhaps otherwise. An edge within a box works the rest
+// of it besides the full passes.
 struct NestedRow {
     std::size_t skippedRight = 0;
     std::size_t skippedLeft = 0;
     std::vector<OwnCell> own;
+    bool cut = false;  // an edge stands within a box
     bool operator==(const NestedRow&) const = default;
 };
 

@@ -35,16 +35,30 @@ bool closeStretches(Elements& elements, const WrittenRowProof& proof) {
     return own == proof.counted.own.size();
 }
 
-bool isRepeat(const Element& element) {
+bool isRepeat(const Element& element, RepeatMarks marks) {
+    if (marks == RepeatMarks::PlainToo) return true;
     const auto* stretch = std::get_if<Stretch>(&element.what);
     return stretch == nullptr || stretch->starred;
+}
+
+// How often a part of a row without open stretches is worked, where that may be told by a number.
+std::optional<int> timesOf(const Element& element, std::size_t size, RepeatMarks marks) {
+    if (const auto* group = std::get_if<Group>(&element.what)) return group->times.of(size);
+    const auto* work = std::get_if<Working>(&element.what);
+    if (work == nullptr || marks == RepeatMarks::Marked) return {};
+    return work->count.of(size);
 }
 
 Stretch openStretch(const Element& element) {
     if (const auto* stretch = std::get_if<Stretch>(&element.what)) return *stretch;
     Stretch open;
-    open.body = std::get<Group>(element.what).body;
     open.starred = true;
+    if (std::holds_alternative<Working>(element.what)) {
+        open.body = {element};
+        std::get<Working>(open.body.front().what).count = Figure(1);
+        return open;
+    }
+    open.body = std::get<Group>(element.what).body;
     return open;
 }
 
@@ -57,7 +71,8 @@ void openOnly(WrittenRow& row, const CountedRepeats& repeats) {
 }  // namespace
 
 std::optional<CountedRepeats> countedRepeats(const WrittenRow& row,
-                                             const std::vector<const WrittenRowProof*>& bySize) {
+                                             const std::vector<const WrittenRowProof*>& bySize,
+                                             RepeatMarks marks) {
     CountedRepeats repeats;
     for (const WrittenRowProof* proof : bySize) {
         Elements& closed = repeats.closed.emplace_back(row.elements);
@@ -66,10 +81,14 @@ std::optional<CountedRepeats> countedRepeats(const WrittenRow& row,
     for (std::size_t i = 0; i < row.elements.size(); ++i) {
         std::vector<int> times;
         for (std::size_t size = 0; size < repeats.closed.size(); ++size) {
-            const auto* group = std::get_if<Group>(&repeats.closed[size][i].what);
-            if (group != nullptr) times.push_back(group->times.of(size));
+            const auto worked = timesOf(repeats.closed[size][i], size, marks);
+            if (worked) times.push_back(*worked);
         }
-        if (times.empty() || !differs(times) || !isRepeat(row.elements[i])) continue;
+        if (times.empty()) continue;
+        // What is worked once at most is a part that some sizes leave out.
+        const bool often =
+            *std::max_element(times.begin(), times.end()) > 1 || marks == RepeatMarks::PlainToo;
+        if (!differs(times) || !often || !isRepeat(row.elements[i], marks)) continue;
         repeats.elements.push_back(i);
         repeats.times.push_back(std::move(times));
     }

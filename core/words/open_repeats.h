@@ -20,10 +20,13 @@ struct CountedRepeats {
     std::vector<std::vector<int>> times;  // by repeat and size
     std::vector<Elements> closed;         // the row as each size works it, without open stretches
 };
+// What counts as a repeat: what brackets and stars mark, or plain stitches too, "k8 (12, 10)".
+enum class RepeatMarks { Marked, PlainToo };
 // `bySize`: the proofs of the row. Nothing when it does not fit a size, or works an open stretch a
 // number of times that is not fixed.
 std::optional<CountedRepeats> countedRepeats(const WrittenRow& row,
-                                             const std::vector<const WrittenRowProof*>& bySize);
+                                             const std::vector<const WrittenRowProof*>& bySize,
+                                             RepeatMarks marks = RepeatMarks::Marked);
 // The row as the size works it, but with its repeats counted by name, from the right.
 void nameAllRepeats(WrittenRow& row, const CountedRepeats& repeats, std::size_t size);
 

@@ -41,8 +41,9 @@ std::optional<RowRoom> roomOn(const Chart& chart, int rowIndex, const NestedRow&
                 last + 1 == stitches.size() ? chart.width : stitches[last + 1].low - 1};
     for (const Repeat& repeat : chart.repeats) {
         const Box box = repeat.on(rowIndex);
-        room.start.high = std::min(room.start.high, box.right);
-        room.end.low = std::max(room.end.low, box.left);
+        // An edge outside a box stays outside.
+        if (room.start.low <= box.right) room.start.high = std::min(room.start.high, box.right);
+        if (room.end.high >= box.left) room.end.low = std::max(room.end.low, box.left);
     }
     if (room.start.low > room.start.high || room.end.low > room.end.high) return {};
     return room;

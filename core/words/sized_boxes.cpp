@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cstdlib>
 
-#include "core/words/open_repeats.h"
 #include "core/words/prove.h"
 #include "core/words/worked_row.h"
 
@@ -36,7 +35,8 @@ std::vector<std::int64_t> before(const Stitches& stitches, int RowStitch::*loops
 
 class Finder {
  public:
-    explicit Finder(const std::vector<const WrittenPattern*>& bySize) : patterns_(bySize) {}
+    Finder(const std::vector<const WrittenPattern*>& bySize, RepeatMarks marks)
+        : patterns_(bySize), marks_(marks) {}
 
     std::optional<SizedBoxes> run() {
         if (!expand() || !findAnchor()) return {};
@@ -88,7 +88,7 @@ class Finder {
         for (std::size_t r = 0; r < height(); ++r) {
             std::vector<const WrittenRowProof*> proofs;
             for (const WrittenProof& proof : proofs_) proofs.push_back(&proof.rows[r]);
-            auto repeats = countedRepeats(patterns_.front()->rows[r], proofs);
+            auto repeats = countedRepeats(patterns_.front()->rows[r], proofs, marks_);
             const std::size_t known = most ? most->times.size() : 0;
             if (!repeats || repeats->times.size() <= known) continue;
             most = std::move(repeats);
@@ -258,6 +258,7 @@ class Finder {
     }
 
     const std::vector<const WrittenPattern*>& patterns_;
+    RepeatMarks marks_;
     std::vector<WrittenProof> proofs_;
     std::vector<std::vector<SpannedRow>> rows_;  // by size
     std::vector<std::vector<int>> times_;        // by size and box
@@ -267,8 +268,9 @@ class Finder {
 
 }  // namespace
 
-std::optional<SizedBoxes> sizedBoxes(const std::vector<const WrittenPattern*>& bySize) {
-    return Finder(bySize).run();
+std::optional<SizedBoxes> sizedBoxes(const std::vector<const WrittenPattern*>& bySize,
+                                     RepeatMarks marks) {
+    return Finder(bySize, marks).run();
 }
 
 }  // namespace lacewright

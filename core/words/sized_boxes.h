@@ -4,7 +4,7 @@
 #include <vector>
 
 #include "core/words/box_rows.h"
-#include "core/words/written.h"
+#include "core/words/open_repeats.h"
 
 namespace lacewright {
 
@@ -19,8 +19,9 @@ struct SizedBoxes {
 // the sizes work its repeats; from there the boxes are followed through the fabric, up and down:
 // on every row a box takes the loops of the box below, the same stitches in every size and every
 // time. `bySize` has the same pattern for every size, rows that are worked again written out.
-// Nothing when no row has such a repeat, when a size cannot be knitted or has no fixed count, or
-// when the sizes do not share the boxes.
-std::optional<SizedBoxes> sizedBoxes(const std::vector<const WrittenPattern*>& bySize);
+// `marks`: what counts as a repeat. Nothing when no row has one, when a size cannot be knitted or
+// has no fixed count, or when the sizes do not share the boxes.
+std::optional<SizedBoxes> sizedBoxes(const std::vector<const WrittenPattern*>& bySize,
+                                     RepeatMarks marks);
 
 }  // namespace lacewright

@@ -199,7 +199,7 @@ TEST(RoundTrip, RandomSizesKeepTheirKnitting) {
     }
     std::cout << same << " random charts with sizes, " << refused << " refused\n";
     EXPECT_EQ(same, 120);
-    EXPECT_LT(refused, 30);  // sizes that share no repeat of the text, or begin within one
+    EXPECT_LT(refused, 20);  // their rows do not say how often the sizes work the repeats
 }
 
 }  // namespace

@@ -134,5 +134,19 @@ TEST(SizesFromRows, TheWidestEdgesNeedNotBeOfOneSize) {
     expectSameKnitting(chart, text);
 }
 
+// S begins with the last two stitches of the repeat, L with a stitch beside it.
+TEST(SizesFromRows, ASizeMayBeginWithinTheRepeat) {
+    const std::string text =
+        "Sizes: S (M, L)\nCast on: 19 (22, 28)\nWorked: round\n"
+        // 2 + 5 x 3 + 2, 0 + 5 x 4 + 2, 1 + 5 x 5 + 2
+        "Rnd 1: [k2tog, yo] 1 (0, 0) times, k0 (0, 1), *k3, k2tog, yo; rep from * to last 2 sts, "
+        "k2.\n"
+        "Rnd 2: [yo, ssk] 1 (0, 0) times, k0 (0, 1), *k3, yo, ssk; rep from * to last 2 sts, k2.\n";
+    const Chart chart = chartOfText(text);
+    EXPECT_EQ(chart.width, 1 + 5 + 2);
+    EXPECT_EQ(sizesOf(chart), "S 5..8 x3, M 2..8 x4, L 1..8 x5");
+    expectSameKnitting(chart, text);
+}
+
 }  // namespace
 }  // namespace lacewright
