@@ -183,6 +183,12 @@ class Account {
     }
 
     void tellBalance(const WrittenRowProof& row) {
+        if (row.counted.toUnknownPlace) {
+            add(finding("marker", Severity::Note, row.number,
+                        label(row.number) +
+                            " goes to a marker or the like, and nothing says where that is; only "
+                            "the row as a whole is counted."));
+        }
         if (row.after != row.before) endFault();
         if (row.counted.left != AffineForm()) {
             add(finding("short-row", Severity::Note, row.number,

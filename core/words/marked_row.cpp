@@ -46,6 +46,17 @@ std::optional<Loops> loopsOf(const Elements& elements, std::size_t size) {
     return sum;
 }
 
+// Some of the words can be read in more than one way.
+bool hasReadings(const Elements& elements) {
+    return std::any_of(elements.begin(), elements.end(), [](const Element& element) {
+        if (const auto* group = std::get_if<Group>(&element.what))
+            return group->orTimes.has_value() || hasReadings(group->body);
+        if (const auto* stretch = std::get_if<Stretch>(&element.what))
+            return hasReadings(stretch->body) || hasReadings(stretch->lastTime);
+        return std::holds_alternative<Choice>(element.what);
+    });
+}
+
 // One row worked from the left needle to the right one, markers and all.
 class MarkedRow {
  public:
@@ -173,6 +184,7 @@ class MarkedRow {
             found(stretch, repeatUpTo(stretch.body, taken_ + room));
             return walk(stretch.lastTime, false);
         }
+        if (room < 0 && stretch.to != Landmark::None) found(stretch, 0);
         const bool whole = room >= 0 && room % body->takes == 0;
         if (!whole && !(stretch.breaksAnywhere && room >= 0 && body->takes == body->makes))
             return fail();
@@ -264,9 +276,10 @@ bool LandmarkFollower::work(const WrittenRow& row, Side side, LandmarkTimes& fou
     MarkedRow marked(now_, round_, size_, ofRow);
     auto after = marked.work(row);
     lost_ = !after || worked_ > kMostWorked;
+    // Where words can be read in one way only, the row itself is wrong and its landmarks hold.
+    if (!lost_ || !hasReadings(row.elements)) found = std::move(ofRow);
     if (lost_) return false;
     worked_ += marked.worked() + 1;
-    found = std::move(ofRow);
     now_ = std::move(*after);
     return true;
 }

@@ -32,8 +32,8 @@ class LandmarkFollower {
     // Requires: the pattern has a cast-on.
     LandmarkFollower(const WrittenPattern& pattern, std::size_t size);
 
-    // Works the row and notes in `found` how far its stretches go. False for a row that cannot be
-    // followed and for every one after it.
+    // Works the row and notes in `found` how far its stretches go, also where the row then does not
+    // fit. False for a row that cannot be followed and for every one after it.
     bool work(const WrittenRow& row, Side side, LandmarkTimes& found);
     std::int64_t loops() const { return now_.loops; }
 

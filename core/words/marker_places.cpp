@@ -96,7 +96,11 @@ WrittenRow writtenOut(const WrittenRow& row, Side side,
         writeOut(out.elements, inAll, written);
         return out;
     }
-    return row;
+    // A row that does not fit is counted as it usually would be read.
+    WrittenRow out = row;
+    std::size_t written = 0;
+    writeOut(out.elements, false, written);
+    return out;
 }
 
 // All rows in working order, for every size at once.
@@ -160,7 +164,8 @@ bool goesToLandmark(const WrittenPattern& pattern) {
 
 WrittenRow settledRow(WrittenRow row, Side side, LandmarkFollower& needle) {
     std::vector<LandmarkTimes> found(1);
-    if (needle.work(row, side, found.front())) putTimes(row.elements, found);
+    needle.work(row, side, found.front());
+    putTimes(row.elements, found);
     return row;
 }
 

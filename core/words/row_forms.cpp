@@ -145,6 +145,7 @@ class Counter {
             refuse(place, "this repeat uses up no stitches, so nothing says when it ends");
         if (row_.own.size() >= kMostStretches) refuse(place, "this row has too many open repeats");
         if (!row_.uncountable.empty()) return {};
+        if (stretch.to != Landmark::None) row_.toUnknownPlace = true;
         if (stretch.leaves) demand(rest, stretch.leaves->of(size_), place);
         const Variable variable = stretch.named ? namedCount(*stretch.named) : next_++;
         // Of several stretches that end at markers only the sum is known: the last has it all.

@@ -64,6 +64,7 @@ struct CountedRow {
     std::optional<WrongRest> wrongRest;
     std::string uncountable;  // why the row cannot be counted; empty when it can
     Place uncountablePlace;
+    bool toUnknownPlace = false;  // it goes to a marker or the like, and nothing says where that is
     // A short row or one beside stitches that wait: it is not worked over the whole needle. Its
     // forms hold on both sides the stitches that it does not come to.
     bool partial = false;

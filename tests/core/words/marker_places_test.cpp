@@ -38,6 +38,26 @@ TEST(Landmarks, RepeatedRowsAreDrawnWhereTheMarkersAreThen) {
     EXPECT_EQ(oversOf(chart, 7), (std::vector<std::size_t>{13, 15}));
 }
 
+TEST(Landmarks, ARowThatMissesItsMarkerIsAtFault) {
+    const std::string placed = "Cast on 12\nRow 1: k6, pm, k6\n";
+    EXPECT_EQ(verdictOf(placed + "Row 2: k to 2 sts before m, k2tog, sm, k6"), "yes");
+    EXPECT_EQ(verdictOf(placed + "Row 2: k to 2 sts before m, k2tog, sm, k7"), "row 2");
+    EXPECT_EQ(verdictOf(placed + "Row 2: k to 8 sts before m, k8, sm, k6"), "row 2");
+    const std::string rounds = "Cast on 40\nRnd 1: [k10, pm] 4 times\n";
+    EXPECT_EQ(verdictOf(rounds + "Rnd 2: [k to 2 sts before m, k2tog, sm] 4 times"), "yes");
+    EXPECT_EQ(verdictOf(rounds + "Rnd 2: [k to 2 sts before m, k2tog, sm] 3 times, k9"), "row 2");
+}
+
+TEST(Landmarks, PartsOfUnlikeLengthsAreRepeated) {
+    const std::string yoke =
+        "Cast on 62\nSet-up row (WS): p11, pm, p8, pm, p24, pm, p8, pm, p11\n"
+        "Row 1: *k to 1 st before m, m1, k1, sm, k1, m1; rep from * 3 more times, k to end\n"
+        "Row 2: p\nRep rows 1-2 2 more times\n";
+    EXPECT_EQ(countsOf(yoke), "62 70 70 x2");
+    const Chart chart = chartOfText(yoke);
+    EXPECT_EQ(chart.height(), 7);
+}
+
 TEST(Landmarks, CentreOfTheRow) {
     const Chart chart = chartOfText(
         "Cast on 15\nRow 1: k to centre st, yo, k1, yo, k to end\nRow 2: p\n"
