@@ -69,12 +69,16 @@ std::vector<Suspect> oddSuspects(const Chart& chart, const std::vector<OddCell>&
         const auto [known, isNew] = shifted.try_emplace(odd.cell.row, odd.cell.weight);
         if (!isNew) known->second = logAdd(known->second, odd.cell.weight);
     }
+    const auto weightOf = [](double logOdds) { return 1 / (1 + std::exp(kOddEnough - logOdds)); };
     std::vector<Suspect> suspects;
     for (const OddCell& odd : oddCells) {
-        double weight = 1 / (1 + std::exp(kOddEnough - odd.cell.weight));
         const auto shift = shifted.find(odd.cell.row);
-        if (!odd.shift && shift != shifted.end())
+        double weight = weightOf(odd.cell.weight);
+        if (odd.shift) {
+            weight = weightOf(shift->second) * std::exp(odd.cell.weight - shift->second);
+        } else if (shift != shifted.end()) {
             weight /= 1 + std::exp(shift->second - odd.cell.weight);
+        }
         suspects.push_back({chart.rowNumber(odd.cell.row), odd.cell.column, weight,
                             (*chart.stitches)[odd.rather].id});
     }

@@ -10,7 +10,7 @@ namespace {
 
 using Cells = std::vector<StitchIndex>;
 
-constexpr double kFigureLost = 6.0;  // log odds against pushing a figure out of the chart
+constexpr double kShapingLost = 6.0;  // log odds against pushing shaping out of the chart
 constexpr std::size_t kShiftsKept = 40;
 constexpr std::size_t kMapsAtFirst = 6;
 
@@ -55,9 +55,10 @@ class ShiftSearch {
         for (const StitchIndex index : cells) letters.push_back(letterOf(index));
         return letters;
     }
-    bool isFigure(StitchIndex stitch) const {
+    bool isShaping(StitchIndex stitch) const {
         const auto letter = letterOf(stitch);
-        return letter > Alphabet::kGround && letter != alphabet_.noStitch;
+        return letter >= 0 &&
+               alphabet_.kinds[static_cast<std::size_t>(letter)] == LetterKind::Shaping;
     }
     // Put in or taken out one column before, it would give the same row.
     bool likeTheOneBefore(std::size_t x, StitchIndex stitch) const {
@@ -81,7 +82,7 @@ class ShiftSearch {
     }
 
     void putInAt(std::size_t x, std::size_t end) {
-        const double pushedOut = isFigure(drawn_[end]) ? -kFigureLost : 0;
+        const double pushedOut = isShaping(drawn_[end]) ? -kShapingLost : 0;
         for (const StitchIndex stitch : alphabet_.stitches) {
             if (likeTheOneBefore(x, stitch) || !mayFit(stitch, drawn_[end])) continue;
             Cells after = drawn_;
