@@ -6,40 +6,63 @@
 
 #include "core/base/text.h"
 #include "core/check/sentences.h"
+#include "core/words/stitch_words.h"
 
 namespace lacewright {
 namespace {
 
-// Findings of all sizes, the same sentence about the same row kept once.
+constexpr char kNumber = '\1';  // stands for a number of stitches in a sentence
+
+// Findings of all sizes, the same sentence about the same row kept once. A sentence may leave
+// places for numbers: sizes that differ in them alone share it, "61 (71, 81) become 57 (66, 75)".
 class Findings {
  public:
     explicit Findings(const WrittenPattern& pattern) : pattern_(pattern) {}
 
     // Without a size it concerns the text itself.
-    void add(Finding finding, std::optional<std::size_t> size = {}) {
-        const auto same = std::find_if(all_.begin(), all_.end(), [&](const Finding& f) {
-            return f.row == finding.row && f.rule == finding.rule && f.message == finding.message;
+    void add(Finding finding, std::optional<std::size_t> size = {},
+             const std::vector<std::int64_t>& numbers = {}) {
+        const auto same = std::find_if(all_.begin(), all_.end(), [&](const Told& told) {
+            return told.finding.row == finding.row && told.finding.rule == finding.rule &&
+                   told.finding.message == finding.message;
         });
-        Finding& kept = same == all_.end() ? all_.emplace_back(std::move(finding)) : *same;
-        if (size && !pattern_.sizes.empty()) kept.sizes.push_back(pattern_.sizes[*size]);
+        Told& kept = same == all_.end() ? all_.emplace_back(Told{std::move(finding), {}}) : *same;
+        kept.numbers.push_back(numbers);
+        if (size && !pattern_.sizes.empty()) kept.finding.sizes.push_back(pattern_.sizes[*size]);
     }
 
     // By row; a finding that every asked size shares concerns no size in particular, others say
     // whose they are. What is wrong with one row in several sizes is one fault.
     std::vector<Finding> take(std::size_t asked) {
-        for (Finding& finding : all_) {
+        std::vector<Finding> findings;
+        for (Told& told : all_) {
+            Finding& finding = told.finding;
+            fillIn(finding.message, told.numbers);
             if (finding.sizes.size() == asked && asked == pattern_.sizes.size())
                 finding.sizes.clear();
             if (!finding.sizes.empty() && asked > 1) nameSizes(finding);
+            findings.push_back(std::move(finding));
         }
-        std::stable_sort(all_.begin(), all_.end(), [](const Finding& a, const Finding& b) {
+        std::stable_sort(findings.begin(), findings.end(), [](const Finding& a, const Finding& b) {
             return std::pair(a.row, b.severity) < std::pair(b.row, a.severity);
         });
-        foldSizes();
-        return std::move(all_);
+        return folded(std::move(findings));
     }
 
  private:
+    struct Told {
+        Finding finding;
+        std::vector<std::vector<std::int64_t>> numbers;  // one list for each size
+    };
+
+    static void fillIn(std::string& message, const std::vector<std::vector<std::int64_t>>& bySize) {
+        for (std::size_t i = 0; i < bySize.front().size(); ++i) {
+            std::vector<int> figures;
+            for (const auto& numbers : bySize) figures.push_back(static_cast<int>(numbers[i]));
+            message.replace(message.find(kNumber), 1, figureText(figures));
+        }
+    }
+
     static void nameSizes(Finding& finding) {
         std::string& message = finding.message;
         message[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(message[0])));
@@ -47,20 +70,20 @@ class Findings {
                   message;
     }
 
-    void foldSizes() {
-        std::vector<Finding> folded;
-        for (Finding& finding : all_) {
-            const bool again = !folded.empty() && finding.severity == Severity::Fault &&
-                               folded.back().severity == Severity::Fault &&
-                               folded.back().row == finding.row &&
-                               folded.back().rule == finding.rule && !finding.sizes.empty();
-            (again ? folded.back().folded : folded).push_back(std::move(finding));
+    static std::vector<Finding> folded(std::vector<Finding> findings) {
+        std::vector<Finding> all;
+        for (Finding& finding : findings) {
+            const bool again = !all.empty() && finding.severity == Severity::Fault &&
+                               all.back().severity == Severity::Fault &&
+                               all.back().row == finding.row && all.back().rule == finding.rule &&
+                               !finding.sizes.empty();
+            (again ? all.back().folded : all).push_back(std::move(finding));
         }
-        all_ = std::move(folded);
+        return all;
     }
 
     const WrittenPattern& pattern_;
-    std::vector<Finding> all_;
+    std::vector<Told> all_;
 };
 
 Finding finding(const char* rule, Severity severity, int row, std::string message) {
@@ -99,7 +122,15 @@ class Account {
     std::string words(const AffineForm& form) const {
         return form.text([this](Variable v) { return proof_.nameOf(v); });
     }
-    void add(Finding what) { findings_.add(std::move(what), size_); }
+    // The count in the sentence, and among the numbers where it is one.
+    std::string told(const AffineForm& form, std::vector<std::int64_t>& numbers) const {
+        if (!form.isConstant()) return words(form);
+        numbers.push_back(form.constant());
+        return std::string(1, kNumber);
+    }
+    void add(Finding what, const std::vector<std::int64_t>& numbers = {}) {
+        findings_.add(std::move(what), size_, numbers);
+    }
 
     void tellRow(std::size_t index, const AffineForm* before) {
         const WrittenRowProof& row = proof_.rows[index];
@@ -197,9 +228,12 @@ class Account {
         }
         const AffineForm net = row.after - row.before;
         if (net == AffineForm()) return;
+        std::vector<std::int64_t> numbers;
+        const std::string before = told(row.before, numbers);
+        const std::string after = told(row.after, numbers);
         add(finding("balance", Severity::Note, row.number,
-                    label(row.number) + " changes the count: " + words(row.before) + " become " +
-                        words(row.after) + "."));
+                    label(row.number) + " changes the count: " + before + " become " + after + "."),
+            numbers);
     }
 
     void tellAgain(std::size_t index) {
@@ -221,12 +255,14 @@ class Account {
         const auto& closes = pattern_.repeatFrom ? proof_.closesFrom : proof_.closes;
         if (!proof_.knittable || closes.value_or(true)) return;
         const int first = pattern_.repeatFrom.value_or(pattern_.rows.front().number);
+        std::vector<std::int64_t> numbers;
+        const std::string after = told(proof_.rows.back().after, numbers);
         add(finding("closing", pattern_.repeatFrom ? Severity::Warning : Severity::Note,
                     pattern_.rows.back().number,
-                    label(pattern_.rows.back().number) + " leaves " +
-                        words(proof_.rows.back().after) + ", which is not what " +
-                        lowerAscii(label(first)) +
-                        " takes, so the rows cannot be worked again as written."));
+                    label(pattern_.rows.back().number) + " leaves " + after +
+                        ", which is not what " + lowerAscii(label(first)) +
+                        " takes, so the rows cannot be worked again as written."),
+            numbers);
     }
 
     const WrittenPattern& pattern_;

@@ -6,6 +6,7 @@
 #include "core/words/chart_plan.h"
 #include "core/words/compare.h"
 #include "core/words/open_repeats.h"
+#include "core/words/rows_once.h"
 #include "core/words/size_reaches.h"
 #include "core/words/sized_boxes.h"
 
@@ -182,6 +183,13 @@ class SizesDrawer {
 
     // `row`: index from 0, from the bottom.
     Error notWithin(std::size_t size, std::size_t row) const {
+        const std::size_t own = plans_[size].cut.rows.size();
+        const std::size_t widest = plans_[widest_].cut.rows.size();
+        if (own != widest) {
+            return refused("Size " + nameOf(size) + " works " + std::to_string(own) +
+                           " rows and size " + nameOf(widest_) + " " + std::to_string(widest) +
+                           ", so that one chart cannot show both: draw one size at a time.");
+        }
         const std::string number = std::to_string(row + 1);
         const auto repeated = [&](std::size_t of) {
             const std::vector<BoxRow>& rows = plans_[of].cut.rows;
@@ -237,7 +245,16 @@ class SizesDrawer {
 
 Result<ChartFromRows> chartFromRows(const WrittenPattern& pattern,
                                     std::optional<std::size_t> size) {
-    if (!size && pattern.sizeCount() > 1) return SizesDrawer(pattern).run();
+    if (!size && pattern.sizeCount() > 1) {
+        const auto once = withRowsOnce(pattern);
+        if (!once) return SizesDrawer(pattern).run();
+        Result<ChartFromRows> drawn = SizesDrawer(once->pattern).run();
+        if (drawn) {
+            drawn->chart.rowRepeat = once->repeat;
+            drawn->remarks.push_back(once->remark);
+        }
+        return drawn;
+    }
     RowsDrawer drawer(pattern, size.value_or(0), 2);
     Result<ChartPlan> plan = drawer.plan();
     if (!plan) return plan.error();

@@ -7,6 +7,7 @@
 #include "core/words/between_rows.h"
 #include "core/words/held_row.h"
 #include "core/words/named_repeats.h"
+#include "core/words/rows_once.h"
 #include "core/words/worked_order.h"
 
 namespace lacewright {
@@ -77,9 +78,10 @@ class Comparer {
     void compareSize(std::size_t index) {
         size_ = sizes_.empty() ? nullptr : sizes_[index].size;
         written_ = sizes_.empty() ? wholeWidth_ : sizes_[index].written;
-        proof_ = proveWritten(given_, written_);
-        pattern_ = inWorkingOrder(given_, proof_);
-        if (!given_.again.empty()) proof_ = proveWritten(pattern_, written_);
+        const WrittenPattern once = asChartRepeats(given_, chart_, written_);
+        proof_ = proveWritten(once, written_);
+        pattern_ = inWorkingOrder(once, proof_);
+        if (!once.again.empty()) proof_ = proveWritten(pattern_, written_);
         numberAsCharted();
         const bool between = chart_.uncharted != Uncharted::None && saysRowsBetween();
         std::map<int, bool> charted;

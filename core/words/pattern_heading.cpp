@@ -94,7 +94,12 @@ class HeadingParser {
 
     // "Sizes: ..", "Title: .." and the remarks that are passed over.
     bool named() {
-        if (at_.isWord({"to"}) && at_.isWord({"fit"}, 1)) at_.advance(2);
+        if (at_.isWord({"to"}) && at_.isWord({"fit"}, 1)) {
+            at_.advance(2);
+            const Place place = at_.peek().place;
+            at_.accept(TokenKind::Colon);
+            if (at_.is(TokenKind::Word) && listsNames()) return sizes(place);  // "To fit XS (S, M)"
+        }
         const Token word = at_.peek();
         if (!at_.accept(TokenKind::Word)) return false;
         if (word.text == "sizes" && listsNames()) return sizes(word.place);

@@ -130,13 +130,16 @@ void RowTable::repeat(const RowsAgainWords& words) {
         messages_.push_back({true, place, "there are no such rows to repeat", {}, {}});
         return;
     }
+    // "Row 2 and all WS rows: purl .. Row 9: .. Rep rows 5-10": row 10 has been worked too.
+    const bool closed = last == lastNumber() + 1 && !families_.empty();
+    if (closed) current_ = repeatTo_ = last;
     if (!words.times && !words.until) {
         repeatFrom_ = first;
         repeatTo_ = std::max(repeatTo_, last);
         return;
     }
     RowsAgain again;
-    again.after = lastNumber();
+    again.after = closed ? last : lastNumber();
     again.first = first;
     again.last = last;
     if (words.times) again.times = *words.times;

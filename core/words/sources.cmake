@@ -55,6 +55,7 @@ target_sources(core PRIVATE
     words/row_phrases.cpp
     words/row_proof.cpp
     words/row_table.cpp
+    words/rows_once.cpp
     words/row_text.cpp
     words/rows_again.cpp
     words/rows_on_grid.cpp

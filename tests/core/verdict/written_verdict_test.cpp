@@ -112,5 +112,32 @@ TEST(WrittenVerdict, ARowThatContradictsItselfIsMendedInItself) {
     for (const Mend& mend : faults[0].mends) EXPECT_EQ(mend.label.substr(0, 6), "Row 3:");
 }
 
+Report judgedInAllSizes(const std::string& text) {
+    const ReadRows read = readWritten(text);
+    std::vector<std::size_t> sizes;
+    for (std::size_t i = 0; i < read.pattern.sizeCount(); ++i) sizes.push_back(i);
+    return reportOnRows(read, sizes).report;
+}
+
+TEST(WrittenVerdict, SizesShareANoteThatDiffersInNumbers) {
+    const Report report = judgedInAllSizes(
+        "To fit: S (M, L)\nCast on 20 (24, 28) sts.\nRow 1: BO 2 (3, 4) sts, k to end.\n");
+    ASSERT_FALSE(report.findings.empty());
+    EXPECT_EQ(report.findings[0].message,
+              "Row 1 changes the count: 20 (24, 28) become 18 (21, 24).");
+    EXPECT_TRUE(report.findings[0].sizes.empty());
+}
+
+TEST(WrittenVerdict, ARowThatDoesNotFitSeveralSizesIsOneFault) {
+    const Report report =
+        judgedInAllSizes("Sizes: S (M, L)\nCast on 20 (24, 28) sts.\nRow 1: k20 (25, 30).\n");
+    const auto faults = faultsOf(report);
+    ASSERT_EQ(faults.size(), 1u);
+    EXPECT_EQ(faults[0].sizes, std::vector<std::string>{"M"});
+    EXPECT_TRUE(faults[0].message.starts_with("Size M: row 1 takes 1 more")) << faults[0].message;
+    ASSERT_EQ(faults[0].folded.size(), 1u);
+    EXPECT_EQ(faults[0].folded[0].sizes, std::vector<std::string>{"L"});
+}
+
 }  // namespace
 }  // namespace lacewright

@@ -148,5 +148,36 @@ TEST(SizesFromRows, ASizeMayBeginWithinTheRepeat) {
     expectSameKnitting(chart, text);
 }
 
+TEST(SizesFromRows, RowsThatSizesRepeatOtherwiseAreTheRowRepeat) {
+    const std::string text =
+        "Sizes: S (M, L)\nCO 48 (56, 64) sts. Join in the round.\n"
+        "Rnds 1 and 2: *k2, p2; rep from * around.\n"
+        "Rnd 3: *k1, yo, k2, sk2p, k2, yo; rep from * around.\nRnd 4 and all even rnds: Knit.\n"
+        "Rnd 5: *k2, yo, k1, sk2p, k1, yo, k1; rep from *.\nRep Rnds 3-6 3 (4, 5) more times.\n"
+        "Next rnd: *k2, p2; rep from * around.\n";
+    const auto drawn = chartFromRows(readWritten(text).pattern);
+    ASSERT_TRUE(drawn) << drawn.error().message;
+    // Rounds 1 to 6, of which 6 is one of the even ones, and the rib once more.
+    EXPECT_EQ(drawn->chart.height(), 7);
+    ASSERT_TRUE(drawn->chart.rowRepeat);
+    EXPECT_EQ(drawn->chart.rowRepeat->firstRow, 2);
+    EXPECT_EQ(drawn->chart.rowRepeat->lastRow, 5);
+    EXPECT_EQ(drawn->remarks.back(),
+              "Rows 3 to 6 are drawn once; the sizes work them 4 (5, 6) times.");
+    expectSameKnitting(drawn->chart, text);
+}
+
+TEST(SizesFromRows, SizesOfOtherHeightsAreRefusedWithBoth) {
+    const std::string text =
+        "Sizes: S (M)\nCast on 20 (24) sts.\nRow 1: K.\nRow 2: P.\n"
+        "Row 3: K2, ssk, k to last 4 sts, k2tog, k2.\nRow 4: P.\nRep last 2 rows 1 (2) more "
+        "times.\n";
+    const auto drawn = chartFromRows(readWritten(text).pattern);
+    ASSERT_FALSE(drawn);
+    EXPECT_EQ(drawn.error().message,
+              "Size S works 6 rows and size M 8, so that one chart cannot show both: draw one size "
+              "at a time.");
+}
+
 }  // namespace
 }  // namespace lacewright
