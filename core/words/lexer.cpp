@@ -184,9 +184,24 @@ class Lexer {
             token.text += static_cast<char>(text_[at_] | 0x20);
             step({0, 1});
         }
+        if (passGenitive()) token.text += 's';
         token.value = numberNamed(token.text);
         joinTens(token);
         finish(std::move(token));
+    }
+    // "yo's" is several.
+    bool passGenitive() {
+        if (at_ >= text_.size()) return false;
+        const Character mark = decode(text_, at_);
+        if (mark.code != '\'' && mark.code != 0x2019) return false;
+        const std::size_t s = at_ + mark.bytes;
+        const auto letter = [this](std::size_t i) {
+            return i < text_.size() && isLetter(static_cast<unsigned char>(text_[i]));
+        };
+        if (!letter(s) || (text_[s] | 0x20) != 's' || letter(s + 1)) return false;
+        step(mark);
+        step({0, 1});
+        return true;
     }
     // "thirty-one", "thirty one" is one number.
     void joinTens(Token& one) {

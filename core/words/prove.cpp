@@ -4,7 +4,6 @@
 
 #include "core/words/marker_places.h"
 #include "core/words/row_attempt.h"
-#include "core/words/turned_row.h"
 
 namespace lacewright {
 
@@ -24,7 +23,7 @@ class Prover {
         proof_.castOn = castOn;
         proof_.rows.resize(pattern_.rows.size());
         proof_.countNames = pattern_.counts;
-        needle_ = firstNeedle(castOn);
+        reach_ = {firstNeedle(castOn)};
         if (pattern_.castOn && castOn && castOn->multiple == 0 && goesToLandmark(pattern_))
             landmarks_.emplace(pattern_, size_);
         std::size_t again = 0;
@@ -65,8 +64,8 @@ class Prover {
 
     // Loops on the needle where they are a plain number.
     std::optional<std::int64_t> plainCount() const {
-        if (!needle_.loops() || !needle_.loops()->isConstant()) return {};
-        return needle_.loops()->constant();
+        if (!reach_.needle.loops() || !reach_.needle.loops()->isConstant()) return {};
+        return reach_.needle.loops()->constant();
     }
 
     void workAgain(const RowsAgain& again, RowsAgainProof& proof) {
@@ -99,8 +98,7 @@ class Prover {
     std::vector<RowAttempt> attempts(const NeedleReach& reach, const WrittenRow& row,
                                      Variable first) const {
         std::vector<RowAttempt> all;
-        for (CountedRow& counted :
-             readingsOver(row, size_, first, reach.needle, reach.waiting, pattern_.worked)) {
+        for (CountedRow& counted : readingsThere(row, size_, first, reach, pattern_.worked)) {
             all.push_back(rowAttempt(reach.needle, std::move(counted)));
         }
         return all;
@@ -120,7 +118,7 @@ class Prover {
     // Chooses the reading that fits; of several the one that the stated count and then the next
     // rows agree with. What is set aside at a turn shows only when the work has come back.
     RowAttempt choose(std::size_t index, const WrittenRow& row) const {
-        const NeedleReach reach{needle_, waiting_};
+        const NeedleReach& reach = reach_;
         std::vector<RowAttempt> all = attempts(reach, row, next_);
         std::vector<std::size_t> good;
         bool turns = false;
@@ -162,13 +160,12 @@ class Prover {
         const WrittenRow now = rowNow(index, first);
         RowAttempt taken = choose(index, now);
         next_ += kVariablesPerRow;
-        workOn(needle_, taken);
-        waiting_ = taken.fits() ? taken.counted.left : AffineForm();
+        reach_ = after(reach_, taken);
         WrittenRowProof row;
         row.number = pattern_.rows[index].number;
         row.verdict = taken.verdict;
-        row.after = needle_.loops().value_or(AffineForm());
-        row.before = needle_.resolved(taken.counted.forms.takes);
+        row.after = reach_.needle.loops().value_or(AffineForm());
+        row.before = reach_.needle.resolved(taken.counted.forms.takes);
         row.fit = std::move(taken.fit);
         row.counted = std::move(taken.counted);
         checkStated(pattern_.rows[index], row);
@@ -178,7 +175,7 @@ class Prover {
         if (faulty && !known) proof_.faulty.push_back(index);
         // A row worked again keeps its first account unless only a later pass fails.
         if (first || (faulty && !known)) proof_.rows[index] = std::move(row);
-        last_ = needle_.loops();
+        last_ = reach_.needle.loops();
     }
 
     void checkStated(const WrittenRow& written, WrittenRowProof& row) const {
@@ -191,7 +188,7 @@ class Prover {
 
     bool closesOn(std::size_t index) const {
         if (!last_ || index >= proof_.rows.size()) return false;
-        return *last_ == needle_.resolved(proof_.rows[index].before);
+        return *last_ == reach_.needle.resolved(proof_.rows[index].before);
     }
 
     void finish() {
@@ -200,7 +197,7 @@ class Prover {
         if (proof_.knittable) {
             proof_.closes = closesOn(0);
             proof_.growth =
-                last_.value_or(AffineForm()) - needle_.resolved(proof_.rows.front().before);
+                last_.value_or(AffineForm()) - reach_.needle.resolved(proof_.rows.front().before);
         }
         if (!pattern_.repeatFrom) return;
         std::size_t from = 0;
@@ -214,8 +211,7 @@ class Prover {
     const WrittenPattern& pattern_;
     std::size_t size_;
     WrittenProof proof_;
-    Needle needle_;
-    AffineForm waiting_;                         // of the loops, beyond the last turn
+    NeedleReach reach_;
     std::optional<LandmarkFollower> landmarks_;  // where a stretch goes differently far each time
     Side side_ = Side::Right;
     std::optional<AffineForm> last_;

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/words/turned_row.h"
+
 namespace lacewright {
 
 namespace {
@@ -50,7 +52,32 @@ NeedleReach after(const NeedleReach& reach, RowAttempt attempt) {
     NeedleReach next = reach;
     workOn(next.needle, attempt);
     next.waiting = attempt.fits() ? attempt.counted.left : AffineForm();
+    next.overs = {next.needle.resolved(attempt.counted.overs.all),
+                  next.needle.resolved(attempt.counted.overs.extra)};
     return next;
+}
+
+std::vector<CountedRow> readingsThere(const WrittenRow& row, std::size_t size,
+                                      Variable firstVariable, const NeedleReach& reach,
+                                      Worked worked) {
+    std::vector<CountedRow> all =
+        readingsOver(row, size, firstVariable, reach.needle, reach.waiting, worked);
+    const bool drops = std::any_of(row.elements.begin(), row.elements.end(), [](const Element& e) {
+        const auto* aside = std::get_if<Aside>(&e.what);
+        return aside != nullptr && aside->term == kDropsOvers;
+    });
+    if (!drops || reach.overs.all == AffineForm()) return all;
+    // What falls takes loops and makes none: all that the yarn overs made, or only what is beyond a
+    // stitch for each of them.
+    std::vector<CountedRow> dropping;
+    for (const AffineForm* loops : {&reach.overs.all, &reach.overs.extra}) {
+        for (CountedRow counted : all) {
+            counted.forms.takes.add(*loops);
+            counted.dropsOvers = true;
+            dropping.push_back(std::move(counted));
+        }
+    }
+    return dropping;
 }
 
 }  // namespace lacewright

@@ -20,11 +20,18 @@ RowAttempt rowAttempt(const Needle& needle, CountedRow counted);
 // Puts what the row makes on the needle; a row that cannot be counted leaves nothing known.
 void workOn(Needle& needle, RowAttempt& attempt);
 
-// The loops and how many of them wait beyond a turn, out of reach of the next row.
+// The loops, how many of them wait beyond a turn, out of reach of the next row, and what the yarn
+// overs of the last row made.
 struct NeedleReach {
     Needle needle;
     AffineForm waiting = {};
+    OverLoops overs = {};
 };
+
+// Every reading of the row as it is worked there, the usual one first.
+std::vector<CountedRow> readingsThere(const WrittenRow& row, std::size_t size,
+                                      Variable firstVariable, const NeedleReach& reach,
+                                      Worked worked);
 
 // After the row is worked as attempted.
 NeedleReach after(const NeedleReach& reach, RowAttempt attempt);

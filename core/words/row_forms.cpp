@@ -57,10 +57,49 @@ class Counter {
         std::reverse(row_.own.begin(), row_.own.end());
         std::reverse(row_.readings.begin(), row_.readings.end());
         row_.chosen = chosen_;
+        std::size_t next = 0;
+        if (row_.uncountable.empty()) row_.overs = oversOf(elements, next);
         return std::move(row_);
     }
 
  private:
+    // `next`: of the open stretches, the one that comes next.
+    OverLoops oversOf(const Elements& elements, std::size_t& next) const {
+        OverLoops sum;
+        const auto add = [&sum](const OverLoops& more, std::int64_t times) {
+            sum.all.add(more.all, times);
+            sum.extra.add(more.extra, times);
+        };
+        for (const Element& element : elements) {
+            if (const auto* work = std::get_if<Working>(&element.what)) {
+                const bool over = work->takes == 0 && work->rightId.starts_with("yo");
+                const std::int64_t loops = over ? work->makes * work->count.of(size_) : 0;
+                if (loops > 0) add({AffineForm(loops), AffineForm(loops - 1)}, 1);
+            } else if (const auto* group = std::get_if<Group>(&element.what)) {
+                OverLoops once = oversOf(group->body, next);
+                const std::int64_t times = chosenTimes(*group, size_, chosen_);
+                const bool single = group->body.size() == 1 && once.all == AffineForm(1);
+                if (single && times > 0) {  // "yo twice"
+                    add({AffineForm(times), AffineForm(times - 1)}, 1);
+                } else {
+                    add(once, times);
+                }
+            } else if (const auto* choice = std::get_if<Choice>(&element.what)) {
+                add(oversOf(chosenReading(*choice, chosen_).elements, next), 1);
+            } else if (const auto* stretch = std::get_if<Stretch>(&element.what)) {
+                if (next >= row_.own.size()) continue;
+                const Variable times = row_.own[next++].variable;
+                std::size_t none = row_.own.size();
+                const OverLoops once = oversOf(stretch->body, none);
+                add({AffineForm::of(times, once.all.constant()),
+                     AffineForm::of(times, once.extra.constant())},
+                    1);
+                add(oversOf(stretch->lastTime, none), 1);
+            }
+        }
+        return sum;
+    }
+
     void refuse(const Place& place, std::string why) {
         if (!row_.uncountable.empty()) return;
         row_.uncountable = std::move(why);

@@ -54,6 +54,13 @@ struct OwnCount {
     bool starred = false;
 };
 
+// Loops that a row's yarn overs make, in the row's own counts: each of them, and those beyond the
+// first of every double or triple one.
+struct OverLoops {
+    AffineForm all;
+    AffineForm extra;
+};
+
 // One reading of a row for one size, counted.
 struct CountedRow {
     RowForms forms;             // in the row's own counts
@@ -64,6 +71,8 @@ struct CountedRow {
     std::optional<WrongRest> wrongRest;
     std::string uncountable;  // why the row cannot be counted; empty when it can
     Place uncountablePlace;
+    OverLoops overs;
+    bool dropsOvers = false;      // it lets fall what yarn overs of the row below made
     bool toUnknownPlace = false;  // it goes to a marker or the like, and nothing says where that is
     // A short row or one beside stitches that wait: it is not worked over the whole needle. Its
     // forms hold on both sides the stitches that it does not come to.

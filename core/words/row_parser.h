@@ -126,6 +126,7 @@ class RowParser {
 
     // row_parser_turn.cpp
     bool passWraps();
+    bool dropsOvers(Elements& out);
     bool passWrapped();
     bool passRestOnHold(Elements& out);
 

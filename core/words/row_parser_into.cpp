@@ -57,9 +57,19 @@ int RowParser::loopsOfOver() {
 // together; a double one may also be a single long loop.
 Element RowParser::intoOver(Elements body, int loops, const Place& place) {
     Reading each{"one stitch into each loop of the yarn over", {{place, Group{body, Figure(1)}}}};
-    Reading all{"all into one loop of the yarn over", {{place, IntoOne{std::move(body), 1}}}};
+    Reading all{"all into one loop of the yarn over", {{place, IntoOne{body, 1}}}};
+    std::int64_t made = 0;
+    for (const Element& element : body) {
+        if (const auto* work = std::get_if<Working>(&element.what))
+            made += std::int64_t{work->makes} * work->count.of(0);
+    }
+    Reading whole{"all into the loops of the yarn over together",
+                  {{place, IntoOne{std::move(body), loops}}}};
     Choice choice{{std::move(each), std::move(all)}};
     if (loops == 1) std::swap(choice.readings[0], choice.readings[1]);
+    // "(k1, p1, k1) into double yo" makes three of its two loops.
+    if (loops > 1 && made != loops)
+        choice.readings.insert(choice.readings.begin(), std::move(whole));
     return {place, std::move(choice)};
 }
 

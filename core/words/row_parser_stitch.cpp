@@ -30,6 +30,9 @@ void RowParser::stitch(Elements& out, const TermMatch& match, const Place& place
         counted = true;
     }
     countOf(work, match, tail, counted);
+    // "drop yos" is as many as there are.
+    const bool dropsSeveral = work.term == "drop" && !counted &&
+                              at_.isWord({"yos", "loops", "wraps", "yarnovers", "extra", "both"});
     if (work.term == "drop") {  // "drop 1 yo", "drop extra loops"
         at_.skipWords({"of",   "the",   "extra", "yo",    "yos",    "yarnover", "yarnovers",
                        "yarn", "overs", "loop",  "loops", "wrap",   "wraps",    "sts",
@@ -79,6 +82,17 @@ void RowParser::stitch(Elements& out, const TermMatch& match, const Place& place
             auto& readings = std::get<Choice>(element.what).readings;
             std::swap(readings[0], readings[1]);
         }
+    }
+    if (dropsSeveral) {
+        Choice several;
+        for (const int loops : {2, 1, 3, 4}) {
+            Working dropped = work;
+            dropped.count = Figure(loops);
+            several.readings.push_back({std::to_string(loops) + " dropped each time",
+                                        {{element.place, std::move(dropped)}}});
+        }
+        element.what = std::move(several);
+        return out.push_back(std::move(element));
     }
     if (tail.any()) return workedUntil(out, std::move(element), tail, counted);
     if (intoOne && !each) {

@@ -62,4 +62,23 @@ bool RowParser::passRestOnHold(Elements& out) {
     return false;
 }
 
+// "Dropping extra loops", "letting all yos fall": loops of the row below that are not worked.
+bool RowParser::dropsOvers(Elements& out) {
+    const std::size_t start = at_.position();
+    const Place place = at_.peek().place;
+    at_.skipWords({"and", "while"});
+    const bool drops = at_.acceptWord({"dropping"});
+    if (!drops && !at_.acceptWord({"letting"})) return at_.moveTo(start), false;
+    bool loops = false;
+    bool falls = drops;
+    for (; at_.is(TokenKind::Word); at_.advance()) {
+        loops = loops || at_.isWord({"loop", "loops", "wrap", "wraps", "yo", "yos", "yarnover",
+                                     "yarnovers", "overs", "over"});
+        falls = falls || at_.isWord({"drop", "fall"});
+    }
+    if (!loops || !falls) return at_.moveTo(start), false;
+    out.push_back({spanning(place, at_.previous().place), Aside{std::string(kDropsOvers), 0}});
+    return true;
+}
+
 }  // namespace lacewright

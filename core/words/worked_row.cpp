@@ -22,6 +22,8 @@ class Worker {
             refuse(
                 "is not worked over all the stitches there are, which rows of a chart cannot "
                 "show");
+        } else if (proof_.counted.dropsOvers) {
+            refuse("lets loops of the row below fall without saying where they lie");
         } else if (!proof_.counted.uncountable.empty()) {
             refuse("cannot be counted: " + proof_.counted.uncountable);
         } else {

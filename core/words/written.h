@@ -45,6 +45,9 @@ struct Working {
 // The term of increases or decreases whose places are not said.
 inline constexpr std::string_view kEvenly = "evenly";
 
+// The term of what lets the yarn overs of the row below fall, "dropping extra loops".
+inline constexpr std::string_view kDropsOvers = "drop overs";
+
 // "[k2tog, yo] 3 times"
 struct Group {
     Elements body;

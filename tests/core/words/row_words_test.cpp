@@ -85,6 +85,23 @@ TEST(RowWords, OwnStitchesAreCountedHoweverTheyAreTold) {
             << told;
 }
 
+// Loops that are let fall were made by the yarn overs below; counted by hand.
+TEST(RowWords, LoopsOfYarnOversAreLetFall) {
+    const std::string wound = "Cast on 10\nRow 1: *k1, yo twice; rep from * to last st, k1\n";
+    for (const char* row :
+         {"knit, dropping yos", "k to end, dropping all extra loops", "k10, dropping extra wraps",
+          "*k1, drop yo's; rep from * to last st, k1", "*k1, drop 2 yos; rep from * to last st, k1",
+          "purl across, letting the extra loops fall"})
+        EXPECT_EQ(countsOf(wound + "Row 2: " + row), "28 10") << row;
+    EXPECT_EQ(verdictOf(wound + "Row 2: k11, dropping extra wraps"), "row 2");
+    const std::string twice = "Cast on 10\nRow 1: k4, yo twice, k2tog, k4\n";
+    EXPECT_EQ(countsOf(twice + "Row 2: p5, k1 dropping extra loop, p4"), "11 10");
+    EXPECT_EQ(countsOf(twice + "Row 2: p5, (k1, p1, k1) into double yo, p4"), "11 12");
+    EXPECT_EQ(countsOf("Cast on 10\nRow 1: k10 wrapping yarn twice\n"
+                       "Row 2: k10, dropping extra wraps"),
+              "10 10");
+}
+
 TEST(RowWords, ARoundMayBeginOneStitchLater) {
     EXPECT_EQ(
         countsOf("Cast on 64\nRnd 1: *k2tog, k5, yo, k1; rep from * around, remove marker, k1, "
