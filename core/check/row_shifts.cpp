@@ -60,6 +60,10 @@ class ShiftSearch {
         return letter >= 0 &&
                alphabet_.kinds[static_cast<std::size_t>(letter)] == LetterKind::Shaping;
     }
+    // A matter of drawing: gaps are neither left out nor drawn twice.
+    bool isGap(StitchIndex stitch) const {
+        return alphabet_.noStitch != Alphabet::kNone && letterOf(stitch) == alphabet_.noStitch;
+    }
     // Put in or taken out one column before, it would give the same row.
     bool likeTheOneBefore(std::size_t x, StitchIndex stitch) const {
         return x > 0 && drawn_[x - 1] == stitch;
@@ -72,9 +76,8 @@ class ShiftSearch {
         while (ofGroup + 1 < drawn_.size() && groups_[ofGroup + 1] == groups_[x]) ++ofGroup;
         std::vector<std::size_t> ends{drawn_.size() - 1};
         if (ofGroup != ends[0]) ends.push_back(ofGroup);
-        if (alphabet_.noStitch == Alphabet::kNone) return ends;
         for (std::size_t gap = x + 1; gap <= ofGroup; ++gap) {
-            if (letterOf(drawn_[gap]) != alphabet_.noStitch) continue;
+            if (!isGap(drawn_[gap])) continue;
             if (std::find(ends.begin(), ends.end(), gap) == ends.end()) ends.push_back(gap);
             break;
         }
@@ -84,7 +87,8 @@ class ShiftSearch {
     void putInAt(std::size_t x, std::size_t end) {
         const double pushedOut = isShaping(drawn_[end]) ? -kShapingLost : 0;
         for (const StitchIndex stitch : alphabet_.stitches) {
-            if (likeTheOneBefore(x, stitch) || !mayFit(stitch, drawn_[end])) continue;
+            if (isGap(stitch) || likeTheOneBefore(x, stitch) || !mayFit(stitch, drawn_[end]))
+                continue;
             Cells after = drawn_;
             std::rotate(cell(after, x), cell(after, end), cell(after, end + 1));
             after[x] = stitch;
@@ -95,7 +99,7 @@ class ShiftSearch {
     }
 
     void takeOutAt(std::size_t x, std::size_t end) {
-        if (likeTheOneBefore(x, drawn_[x])) return;
+        if (isGap(drawn_[x]) || likeTheOneBefore(x, drawn_[x])) return;
         const bool twice = x + 1 < drawn_.size() && drawn_[x + 1] == drawn_[x];
         const double log = std::log(kDrawnTwice * slipsIn(alphabet_, letterOf(drawn_[x])) *
                                     (twice ? 1 : kUnlikeNeighbour));

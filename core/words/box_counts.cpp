@@ -34,7 +34,8 @@ void BoxCounts::settle(const WrittenRowProof& row) {
         const AffineForm room = inBoxes(row.fit.available) - inBoxes(others);
         const bool grows = std::any_of(room.terms().begin(), room.terms().end(),
                                        [](const auto& term) { return term.coefficient > 0; });
-        AffineForm times(std::max<std::int64_t>(0, floorOf(room.constant(), own.takes)));
+        const std::int64_t fixed = floorOf(room.constant(), own.takes);
+        AffineForm times(grows ? fixed : std::max<std::int64_t>(0, fixed));
         for (const auto& term : room.terms()) {
             const std::int64_t each = floorOf(term.coefficient, own.takes);
             times.add(term.variable, grows && !named_ ? std::max<std::int64_t>(1, each)
