@@ -15,6 +15,8 @@
 namespace lacewright {
 namespace {
 
+constexpr std::size_t kMostMoved = 8;  // stitches named in one mend of a row
+
 bool isAboutCounts(const Finding& finding) {
     return finding.rule == "continuity" || finding.rule == "cast-on" || finding.rule == "closing";
 }
@@ -148,9 +150,11 @@ class Translator {
             if (!mended) continue;
             std::vector<std::string> changes;
             Mend told;
+            bool clear = true;
             for (int row = 0; row < mended->height(); ++row) {
                 if (mended->row(row) == straight_.chart.row(row)) continue;
                 const RowChange change = changeIn(*mended, row);
+                clear = clear && isClear(change);
                 changes.push_back(inWords(change, *mended, row));
                 addRedrawn(change, *mended, row, told.redrawn);
             }
@@ -158,9 +162,22 @@ class Translator {
             const bool known = std::any_of(result.begin(), result.end(), [&](const Mend& other) {
                 return other.label == told.label;
             });
-            if (!known) result.push_back(std::move(told));
+            if (!known && clear) result.push_back(std::move(told));
         }
         return result;
+    }
+
+    // What one row becomes: stitches that go and come at one place of the row as worked.
+    struct RowChange {
+        std::vector<int> before, after;  // columns of the stitches as worked
+        std::size_t begin = 0;           // of those, where the rows part
+        std::vector<int> gone, come;
+    };
+
+    // A change that moves more stitches than a reader compares at a glance is no mend in words.
+    static bool isClear(const RowChange& change) {
+        return change.gone.size() == change.come.size() ||
+               std::max(change.gone.size(), change.come.size()) <= kMostMoved;
     }
 
     std::string wordsOf(const Chart& chart, int row, const std::vector<int>& columns) const {
@@ -206,13 +223,6 @@ class Translator {
         return words + (first ? " before " : " after ") + repeatInWords(beside);
     }
 
-    // What one row becomes: stitches that go and come at one place of the row as worked.
-    struct RowChange {
-        std::vector<int> before, after;  // columns of the stitches as worked
-        std::size_t begin = 0;           // of those, where the rows part
-        std::vector<int> gone, come;
-    };
-
     RowChange changeIn(const Chart& mended, int row) const {
         const Side side = writtenRow(row).side;
         RowChange change{
@@ -244,9 +254,37 @@ class Translator {
             gone.empty() ? placeInWords(after, begin) : placeInWords(before, begin);
         const std::string where = writtenRow(row).label + ": ";
         if (gone.empty()) return where + "put in " + wordsOf(mended, row, come) + " as " + place;
-        const std::string old = wordsOf(straight_.chart, row, gone);
-        if (come.empty()) return where + "leave out " + old + ", " + place;
-        return where + "work " + wordsOf(mended, row, come) + " instead of " + old + ", " + place;
+        if (come.empty())
+            return where + "leave out " + wordsOf(straight_.chart, row, gone) + ", " + place;
+        std::vector<std::string> parts;
+        for (const auto& [first, end] : partsThatDiffer(change, mended, row)) {
+            const auto part = [first = first, end = end](const std::vector<int>& columns) {
+                return std::vector<int>(
+                    columns.begin() + static_cast<std::ptrdiff_t>(first),
+                    columns.begin() + static_cast<std::ptrdiff_t>(std::min(end, columns.size())));
+            };
+            parts.push_back(wordsOf(mended, row, part(come)) + " instead of " +
+                            wordsOf(straight_.chart, row, part(gone)) + ", " +
+                            placeInWords(before, begin + first));
+        }
+        return where + "work " + join(parts, " and ");
+    }
+
+    // From and to, among the stitches that come: where as many go, what stays the same between them
+    // is not told.
+    std::vector<std::pair<std::size_t, std::size_t>> partsThatDiffer(const RowChange& change,
+                                                                     const Chart& mended,
+                                                                     int row) const {
+        if (change.gone.size() != change.come.size())
+            return {{0, std::max(change.gone.size(), change.come.size())}};
+        std::vector<std::pair<std::size_t, std::size_t>> parts;
+        for (std::size_t i = 0; i < change.come.size(); ++i) {
+            if (straight_.chart.row(row).at(change.gone[i]) == mended.row(row).at(change.come[i]))
+                continue;
+            if (parts.empty() || parts.back().second != i) parts.push_back({i, i});
+            parts.back().second = i + 1;
+        }
+        return parts;
     }
 
     // The stitches that come and were not there already, by their places in the row as worked.

@@ -255,7 +255,7 @@ Result<ChartFromRows> chartFromRows(const WrittenPattern& pattern,
         }
         return drawn;
     }
-    RowsDrawer drawer(pattern, size.value_or(0), 2);
+    RowsDrawer drawer(withOpenRepeats(pattern, size.value_or(0)), size.value_or(0), 2);
     Result<ChartPlan> plan = drawer.plan();
     if (!plan) return plan.error();
     return drawer.draw(std::move(*plan));

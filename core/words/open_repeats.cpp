@@ -12,6 +12,8 @@ bool differs(const std::vector<int>& times) {
     return std::any_of(times.begin(), times.end(), [&](int n) { return n != times.front(); });
 }
 
+constexpr int kLeastCounted = 3;  // times that make a counted repeat a box
+
 bool differsBySize(const Element& element) {
     const auto* group = std::get_if<Group>(&element.what);
     return group != nullptr && differs(group->times.bySize);
@@ -60,6 +62,23 @@ Stretch openStretch(const Element& element) {
     }
     open.body = std::get<Group>(element.what).body;
     return open;
+}
+
+// The one repeat of the row that the text stars and counts, "*..; rep from * 4 more times"; the end
+// when there is none, or more than one.
+Elements::iterator onlyStarred(Elements& elements, std::size_t size, const ReadingsChosen& chosen) {
+    auto found = elements.end();
+    for (auto element = elements.begin(); element != elements.end(); ++element) {
+        const auto* stretch = std::get_if<Stretch>(&element->what);
+        if (stretch != nullptr && stretch->starred) return elements.end();
+        const auto* group = std::get_if<Group>(&element->what);
+        if (group == nullptr || !group->starred ||
+            chosenTimes(*group, size, chosen) < kLeastCounted)
+            continue;
+        if (found != elements.end()) return elements.end();
+        found = element;
+    }
+    return found;
 }
 
 // A single repeat goes to the end.
@@ -112,9 +131,16 @@ void nameAllRepeats(WrittenRow& row, const CountedRepeats& repeats, std::size_t 
 WrittenPattern withOpenRepeats(const WrittenPattern& pattern, std::size_t size) {
     WrittenPattern open = pattern;
     const WrittenProof proof = proveWritten(pattern, size);
+    const bool counted = proof.knittable && proof.castOn && proof.castOn->multiple == 0;
     for (std::size_t r = 0; r < open.rows.size(); ++r) {
         Elements elements = open.rows[r].elements;
-        const auto repeat = std::find_if(elements.begin(), elements.end(), differsBySize);
+        auto repeat = std::find_if(elements.begin(), elements.end(), [](const Element& element) {
+            return differsBySize(element) && std::get<Group>(element.what).starred;
+        });
+        if (repeat == elements.end() && counted)
+            repeat = onlyStarred(elements, size, proof.rows[r].counted.chosen);
+        if (repeat == elements.end())
+            repeat = std::find_if(elements.begin(), elements.end(), differsBySize);
         const bool fits = proof.rows[r].verdict == RowVerdict::Fits;
         if (repeat == elements.end() || !fits) continue;
         const auto at = repeat - elements.begin();

@@ -121,8 +121,8 @@ void RowParser::starred(Elements& out) {
     if (!count && at_.isNumber() && !context_.vocabulary.match(at_.tokens(), at_.position()))
         count = figure();  // "*yo, ssk* 3"
     if (count) {
-        return out.push_back(
-            {spanning(place, at_.previous().place), Group{std::move(body), std::move(*count)}});
+        return out.push_back({spanning(place, at_.previous().place),
+                              Group{std::move(body), std::move(*count), {}, true}});
     }
     if (parseExtent(tail) || namedTimes(tail)) {
         return out.push_back(
@@ -199,7 +199,7 @@ Element RowParser::repeated(Elements body, const Place& start, int worked) {
             for (int& n : count.bySize) n = std::clamp(n + more - worked, 0, kMaxFigure);
             return count;
         };
-        Group group{std::move(body), times(tail.inAll ? 0 : 1), {}};
+        Group group{std::move(body), times(tail.inAll ? 0 : 1), {}, true};
         if (!tail.more && !tail.inAll) group.orTimes = times(0);
         Figure often = group.times;
         Elements last = endingOf(group.body, often, place);

@@ -53,6 +53,7 @@ struct Group {
     Elements body;
     Figure times;
     std::optional<Figure> orTimes = {};  // "rep from * 3 times" may also mean 3 in all
+    bool starred = false;                // a repeat of the pattern rather than a bracket
 };
 
 // "(k1, yo, k1) in next st": everything into the same stitches.

@@ -112,6 +112,22 @@ TEST(WrittenVerdict, ARowThatContradictsItselfIsMendedInItself) {
     for (const Mend& mend : faults[0].mends) EXPECT_EQ(mend.label.substr(0, 6), "Row 3:");
 }
 
+TEST(WrittenVerdict, AMendNamesOnlyTheStitchesItChanges) {
+    // Row 1 takes 15, two too many; what stands between the two stitches stays untold.
+    const auto faults =
+        faultsOf(judged("Cast on: 13\nRow 1: k3, k1, ssk, k3, k2tog, k1, k3.\nRow 2: p13.\n"
+                        "Row 3: k3, yo, ssk, k3, k2tog, yo, k3.\nRow 4: p13.\n"));
+    ASSERT_FALSE(faults.empty());
+    EXPECT_TRUE(std::any_of(faults[0].mends.begin(), faults[0].mends.end(), [](const Mend& mend) {
+        return mend.label ==
+               "Row 1: work k instead of ssk, stitch 5 and k instead of k2tog, stitch 9";
+    })) << testing::PrintToString([&] {
+        std::vector<std::string> labels;
+        for (const Mend& mend : faults[0].mends) labels.push_back(mend.label);
+        return labels;
+    }());
+}
+
 Report judgedInAllSizes(const std::string& text) {
     const ReadRows read = readWritten(text);
     std::vector<std::size_t> sizes;

@@ -179,5 +179,20 @@ TEST(SizesFromRows, SizesOfOtherHeightsAreRefusedWithBoth) {
               "at a time.");
 }
 
+// The sizes differ at their edges; the star is worked 5 times in all of them.
+TEST(SizesFromRows, ARepeatThatEverySizeWorksAsOftenIsABoxToo) {
+    const std::string text =
+        "Sizes: S (M, L)\nCast on 45 (55, 65) sts.\n"
+        "Row 1: K5 (10, 15), pm, k2, *yo, ssk, k1, k2tog, yo, k1; rep from * 4 times more, k3, pm, "
+        "k "
+        "to end.\nRow 2: Purl.\n"
+        "Row 3: K to m, sm, k2, *k1, yo, sk2p, yo, k2; rep from * 4 times more, k3, sm, k to "
+        "end.\n";
+    const Chart chart = chartOfText(text);
+    EXPECT_EQ(chart.width, 15 + 2 + 6 + 3 + 15);
+    EXPECT_EQ(sizesOf(chart), "S 11..31 x5, M 6..36 x5, L 1..41 x5");
+    expectSameKnitting(chart, text);
+}
+
 }  // namespace
 }  // namespace lacewright
