@@ -47,6 +47,17 @@ void readSlashed(TokenCursor& at, Figure& figure, std::size_t sizes) {
     at.advance(2 * more);
 }
 
+// ", 46, 50 sts" after the first of as many numbers as there are sizes.
+void readListed(TokenCursor& at, Figure& figure, std::size_t sizes) {
+    if (figure.bySize.size() != 1 || sizes < 2) return;
+    for (std::size_t i = 0; i + 1 < sizes; ++i) {
+        if (!at.is(TokenKind::Comma, 2 * i) || !at.is(TokenKind::Number, 2 * i + 1)) return;
+    }
+    if (!at.isStitchNoun(2 * (sizes - 1))) return;
+    for (std::size_t i = 0; i + 1 < sizes; ++i) figure.bySize.push_back(at.peek(2 * i + 1).value);
+    at.advance(2 * (sizes - 1));
+}
+
 // "inc", "increased", "inc'd" after the stitches by which a row changes the count.
 bool acceptChange(TokenCursor& at, bool inBracket) {
     const bool change = at.acceptWord({"inc", "dec", "increased", "decreased", "incd", "decd",
@@ -100,6 +111,11 @@ Figure readFigure(TokenCursor& at, FigureContext context) {
             at.advance();
         }
         at.advance();
+        // "40 (44) 48": every other size in brackets
+        if (at.is(TokenKind::Number) && figure.bySize.size() < context.sizes) {
+            figure.bySize.push_back(at.peek().value);
+            at.advance();
+        }
     }
     if (figure.bySize.size() == 1) readSlashed(at, figure, context.sizes);
     const std::size_t count = figure.bySize.size();
@@ -146,6 +162,7 @@ std::optional<StatedCount> readStatedCount(TokenCursor& at, FigureContext contex
         known = at.isNumber();
         if (!known) break;
         Figure stitches = readFigure(at, context);
+        readListed(at, stitches, context.sizes);
         known = at.acceptStitchNoun() || bare || (open && changes);
         const bool part = at.isWord({"between", "each", "per", "before", "either"});
         while (part && at.is(TokenKind::Word)) at.advance();  // "11 sts between markers"

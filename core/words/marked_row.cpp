@@ -9,7 +9,7 @@ namespace lacewright {
 namespace {
 
 constexpr std::int64_t kMostLoops = 100'000;     // of a row that is followed
-constexpr std::int64_t kMostWorked = 3'000'000;  // stitches in all rows
+constexpr std::int64_t kMostWorked = 1'000'000;  // stitches in all rows
 
 struct Loops {
     std::int64_t takes = 0;

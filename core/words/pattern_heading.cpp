@@ -146,7 +146,11 @@ class HeadingParser {
                 name += c;
                 continue;
             }
-            if (!trim(name).empty()) names.emplace_back(trim(name));
+            const std::string known = lowerAscii(std::string(trim(name)));
+            const bool unit = known == "in" || known == "in." || known == "cm" ||
+                              known == "inches" || known == "mm" || known == "\"" ||
+                              known == "months" || known == "years";
+            if (!known.empty() && !(unit && !names.empty())) names.emplace_back(trim(name));
             name.clear();
         }
         if (names.empty() || names.size() > kMaxSizes) {

@@ -11,6 +11,7 @@ namespace {
 
 constexpr Variable kCastOnCount = 0;
 constexpr Variable kVariablesPerRow = 100;  // each row worked brings up to so many of its own
+constexpr std::size_t kFewReadings = 3;     // to look further ahead with
 constexpr std::size_t kRowsAhead = 3;       // that decide how a turn is meant
 constexpr std::size_t kMostWorked = 4000;   // rows, repeats of rows included
 
@@ -108,11 +109,15 @@ class Prover {
     bool goesOn(const NeedleReach& reach, std::size_t index, std::size_t rows,
                 Variable first) const {
         if (rows == 0 || index >= pattern_.rows.size()) return true;
-        const std::vector<RowAttempt> all = attempts(reach, pattern_.rows[index], first);
-        return std::any_of(all.begin(), all.end(), [&](const RowAttempt& next) {
-            return next.fits() && (rows == 1 || goesOn(after(reach, next), index + 1, rows - 1,
-                                                       first + kVariablesPerRow));
-        });
+        std::size_t followed = 0;
+        for (const RowAttempt& next : attempts(reach, pattern_.rows[index], first)) {
+            if (!next.fits()) continue;
+            if (rows == 1 ||
+                goesOn(after(reach, next), index + 1, rows - 1, first + kVariablesPerRow))
+                return true;
+            if (++followed == kFewReadings) break;
+        }
+        return false;
     }
 
     // Chooses the reading that fits; of several the one that the stated count and then the next
@@ -140,6 +145,7 @@ class Prover {
                    loops->constant() == row.statedCount->of(size_);
         });
         for (std::size_t rows = 1; rows <= (turns ? kRowsAhead : 1); ++rows) {
+            if (rows > 1 && good.size() > kFewReadings) break;
             keep([&](const NeedleReach& then) {
                 return goesOn(then, index + 1, rows, next_ + kVariablesPerRow);
             });

@@ -218,6 +218,9 @@ class Reader {
             } else if (!table_.empty() && !rowsFollow(i) && isCastOnLine(at)) {
                 passOver(lines_[i],
                          "a cast-on that stands behind the rows is not counted with them");
+            } else if (saysHowOften(at) && !isGlossaryLine(at, vocabulary)) {
+                error(place, "which rows are worked again here is not understood",
+                      "a sentence such as \"Rep rows 3 and 4 5 more times\"");
             } else if (isProse(i) || (table_.empty() && isProseLine(at, vocabulary)) ||
                        (nearestHeading(at).empty() && !holdsStitches(at, vocabulary))) {
                 passOver(lines_[i]);

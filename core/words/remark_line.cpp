@@ -126,6 +126,17 @@ bool holdsStitches(const TokenCursor& line, const Vocabulary& vocabulary) {
     return terms && (starred || !strange);
 }
 
+bool saysHowOften(const TokenCursor& line) {
+    bool repeats = false;
+    bool often = false;
+    for (std::size_t i = 0; !line.is(TokenKind::End, i); ++i) {
+        repeats = repeats || line.isWord({"rep", "repeat", "repeating"}, i);
+        often = often || line.isWord({"once", "twice", "thrice"}, i) ||
+                (line.isNumber(i) && line.isWord({"more", "times", "time"}, i + 1));
+    }
+    return repeats && often;
+}
+
 bool continuesRow(const TokenCursor& line) {
     if (line.isWord({"to", "rep", "repeat", "from", "twice", "once", "times", "more", "across",
                      "around", "until", "last", "end", "ending", "sts"}))

@@ -24,6 +24,9 @@ bool isGlossaryLine(const TokenCursor& line, const Vocabulary& vocabulary);
 // Stitches stand in this line as in a row that lacks its heading: with numbers, a repeat, or
 // nothing but terms.
 bool holdsStitches(const TokenCursor& line, const Vocabulary& vocabulary);
+// How often something is repeated stands in this line, which no note may pass over: "rep inc row 3
+// more times".
+bool saysHowOften(const TokenCursor& line);
 // The line begins as the rest of a row does: "to end", "rep from *", "3 times", "41 sts".
 bool continuesRow(const TokenCursor& line);
 // The word that its first word was perhaps meant to be, "row" for "rwo"; empty when there is none.

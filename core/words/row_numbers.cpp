@@ -42,7 +42,12 @@ std::vector<int> parseRowNumbers(TokenCursor& at, bool ordinals) {
         if (range && ordinals) at.skipWords({"the"});
         const bool moved = at.position() != start;
         const int n = moved ? numberOrOrdinal(at, ordinals) : 0;
-        if (n == 0) {
+        // "rep rows 1 and 2, 3 times": the last number is no row.
+        const bool often =
+            !range && !ordinals &&
+            (at.isWord({"times", "time", "more"}) ||
+             (at.is(TokenKind::Open) && (at.is(TokenKind::Number, 1) || at.isWord({"more"}, 1))));
+        if (n == 0 || often) {
             at.moveTo(start);
             return numbers;
         }

@@ -143,6 +143,14 @@ void spellOutEachEnd(std::vector<Token>& body) {
 namespace {
 
 void readOften(TokenCursor& at, RowsAgainWords& words, FigureContext context) {
+    const auto total = [&at] {  // "a total of 4 times", "4 times in all"
+        at.skipWords({"in", "a"});
+        return at.acceptWord({"total", "all", "altogether"});
+    };
+    at.skipWords({"for"});
+    bool inAll = total();
+    at.skipWords({"of"});
+    if (at.is(TokenKind::Cross) || at.isWord({"x"})) at.advance();
     if (at.acceptWord({"once"})) {
         words.times = Figure(1);
     } else if (at.acceptWord({"twice"})) {
@@ -158,7 +166,18 @@ void readOften(TokenCursor& at, RowsAgainWords& words, FigureContext context) {
             words.times = std::move(times);
         }
     }
-    if (words.times) at.skipWords({"more", "times", "time", "x", "again"});
+    if (!words.times) return;
+    const auto passMore = [&at] {
+        at.skipWords({"more", "times", "time", "x", "again", "additional", "further"});
+    };
+    passMore();
+    if (at.is(TokenKind::Open) && at.isWord({"more"}, 1) && at.is(TokenKind::Close, 2)) {
+        at.advance(3);  // "3 (more) times"
+        passMore();
+    }
+    inAll = total() || inAll;
+    if (!inAll) return;
+    for (int& times : words.times->bySize) times = std::max(0, times - 1);
 }
 
 // "until 10 sts remain"; other ends, such as a length, say nothing about the count.
@@ -185,7 +204,10 @@ std::optional<RowsAgainWords> readRowsAgain(TokenCursor& at, FigureContext conte
     const std::size_t start = at.position();
     RowsAgainWords words;
     words.place = at.peek().place;
-    const bool repeat = at.acceptWord({"rep", "repeat", "work"});
+    std::size_t verb = 0;  // "continue to rep", "then rep"
+    while (at.isWord({"then", "now", "next", "continue", "cont", "to", "and"}, verb)) ++verb;
+    if (at.isWord({"rep", "repeat", "work", "repeating"}, verb)) at.advance(verb);
+    const bool repeat = at.acceptWord({"rep", "repeat", "work", "repeating"});
     at.accept(TokenKind::Stop);
     const bool from = at.acceptWord({"from"});
     const bool thisRow = at.isWord({"this"}) && isRowWord(at, 1);
@@ -215,7 +237,8 @@ std::optional<RowsAgainWords> readRowsAgain(TokenCursor& at, FigureContext conte
         if (at.acceptWord({"repeated", "worked"})) readOften(at, words, context);
         return words;
     }
-    at.skipWords({"for", "a", "total", "of"});
+    if (at.is(TokenKind::Comma) && (at.isNumber(1) || at.isWord({"once", "twice"}, 1)))
+        at.advance();  // "rep rows 1 and 2, 3 more times"
     readOften(at, words, context);
     if (!repeat && !(again && words.times)) return at.moveTo(start), std::nullopt;
     readUntil(at, words, context);

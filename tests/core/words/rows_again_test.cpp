@@ -88,5 +88,26 @@ TEST(RowsBetween, AreSaidInAKnittersWordsAndProven) {
     EXPECT_FALSE(with("p2, k2, p4"));
 }
 
+TEST(RowsAgain, ACommaMayStandBeforeHowOften) {
+    const std::string rows = "Cast on 20\nRow 1: k1, m1, k to last st, m1, k1\nRow 2: p\n";
+    EXPECT_EQ(countsOf(rows + "Rep rows 1 and 2, 3 more times. 28 sts."), "22 22 x3");
+    EXPECT_EQ(countsOf(rows + "Rep rows 1-2, twice more"), "22 22 x2");
+    EXPECT_EQ(countsOf("Sizes: S (M, L)\n" + rows + "Rep rows 1 and 2, 1 (2, 3) times more", 1),
+              "22 22 x2");
+}
+
+TEST(RowsAgain, HowOftenInManyWords) {
+    const std::string rows = "Cast on 20\nRow 1: k1, m1, k to last st, m1, k1\nRow 2: p\n";
+    for (const char* again :
+         {"Rep rows 1-2 three times", "Repeat rows 1 & 2 x3", "Rep rows 1-2, 3 (more) times",
+          "Work rows 1-2 a total of 4 times", "Work rows 1-2 four times in total",
+          "Continue to rep rows 1-2 until 28 sts", "Then rep rows 1-2 three times more"})
+        EXPECT_EQ(countsOf(rows + again), "22 22 x3") << again;
+}
+
+TEST(RowsAgain, WhatIsNotUnderstoodIsAnError) {
+    EXPECT_NE(errorsOf("Cast on 20\nRow 1: k\n\nRepeat the increases three more times.\n"), "");
+}
+
 }  // namespace
 }  // namespace lacewright
