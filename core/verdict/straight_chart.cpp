@@ -120,7 +120,8 @@ Strips stripsOf(const Chart& chart, int rowIndex) {
     return strips;
 }
 
-Chart relaid(const Chart& drawn, const std::vector<int>& kept) {
+// `room`: each part has a place for a stitch that a row may lack, in the widest row as well.
+Chart relaid(const Chart& drawn, const std::vector<int>& kept, bool room) {
     std::vector<Strips> rowStrips;
     std::vector<std::size_t> widths(2 * drawn.repeats.size() + 1, 0);
     for (const int row : kept) {
@@ -128,6 +129,7 @@ Chart relaid(const Chart& drawn, const std::vector<int>& kept) {
         for (std::size_t i = 0; i < widths.size(); ++i)
             widths[i] = std::max(widths[i], strips[i].size());
     }
+    for (std::size_t& width : widths) width += room && width > 0 ? 1 : 0;
     const StitchIndex gap = drawn.stitches->find("no-stitch").value();
     std::vector<RowPtr> rows;
     for (const Strips& strips : rowStrips) {
@@ -184,7 +186,7 @@ std::optional<StraightChart> straightChart(const WrittenPattern& pattern, std::s
         straight.written.push_back(i);
     }
     if (kept.empty()) return std::nullopt;
-    straight.chart = relaid(drawn->chart, kept);
+    straight.chart = relaid(drawn->chart, kept, !proof.knittable);
     const auto isFirst = [&](std::size_t i) {
         return once.repeatFrom && once.rows[i].number >= *once.repeatFrom;
     };

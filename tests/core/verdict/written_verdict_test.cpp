@@ -119,8 +119,7 @@ TEST(WrittenVerdict, AMendNamesOnlyTheStitchesItChanges) {
                         "Row 3: k3, yo, ssk, k3, k2tog, yo, k3.\nRow 4: p13.\n"));
     ASSERT_FALSE(faults.empty());
     EXPECT_TRUE(std::any_of(faults[0].mends.begin(), faults[0].mends.end(), [](const Mend& mend) {
-        return mend.label ==
-               "Row 1: work k instead of ssk, stitch 5 and k instead of k2tog, stitch 9";
+        return mend.label == "Row 1: work yo instead of k, stitch 4 and yo instead of k, stitch 10";
     })) << testing::PrintToString([&] {
         std::vector<std::string> labels;
         for (const Mend& mend : faults[0].mends) labels.push_back(mend.label);

@@ -248,5 +248,25 @@ TEST(ChartFromRows, TitlesThatAreNoUtf8BecomeTextOfTheChart) {
     EXPECT_EQ(plain.name, "Spitze \xC3\xA9");
 }
 
+TEST(ChartFromRows, AWrongRowAndThoseAfterItKeepTheirRepeats) {
+    // 4n + 2 loops; the rows stand 10 stitches beside the repeat, which so is worked n - 2 times.
+    // Row 2 works one stitch more after it.
+    const auto drawn =
+        chartFromRows(readWritten("Cast on a multiple of 4 sts plus 2.\n"
+                                  "Row 1: k3, *yo, k2tog, k2; rep from * to last 7 sts, k7.\n"
+                                  "Row 2: p3, *p4; rep from * to last 7 sts, p8.\n"
+                                  "Row 3: k3, *k2, yo, k2tog; rep from * to last 7 sts, k7.\n")
+                          .pattern);
+    ASSERT_TRUE(drawn) << drawn.error().text();
+    ASSERT_EQ(drawn->chart.repeats.size(), 1u);
+    const Report report = check(drawn->chart);
+    const auto fault =
+        std::find_if(report.findings.begin(), report.findings.end(),
+                     [](const Finding& finding) { return finding.severity == Severity::Fault; });
+    ASSERT_NE(fault, report.findings.end());
+    EXPECT_EQ(fault->message.rfind("Row 2 takes 1 more than row 1 leaves, however often", 0), 0u)
+        << fault->message;
+}
+
 }  // namespace
 }  // namespace lacewright
