@@ -17,6 +17,7 @@ namespace {
 
 constexpr std::size_t kMostMessages = 200;
 constexpr std::size_t kMostOwnStitches = 200;
+constexpr std::size_t kMostTitleWords = 6;
 
 class Reader {
  public:
@@ -63,10 +64,24 @@ class Reader {
             if (!blank) {
                 line.push_back(std::move(end));
                 fillNones(line);
+                passTitle(line);
             }
             lines_.push_back(std::move(line));
             line.clear();
         }
+    }
+
+    // "Shape armholes: BO 5 sts at beg of next 2 rows", "Lace panel: Row 1: ..": the words before
+    // the row name a part of the work.
+    static void passTitle(Line& line) {
+        std::size_t words = 0;
+        while (line[words].kind == TokenKind::Word && words < kMostTitleWords) ++words;
+        const bool part = TokenCursor(line).isWord(
+            {"shape", "shaping", "divide", "left", "right", "back", "front", "sleeve", "sleeves",
+             "neck", "body", "yoke", "hem", "cuff", "border", "edging", "lace", "panel"});
+        if (!part || line[words].kind != TokenKind::Colon) return;
+        const Line rest(line.begin() + static_cast<std::ptrdiff_t>(words) + 1, line.end());
+        if (rest.size() > 1 && beginsRow(rest)) line = rest;
     }
 
     static bool beginsRow(const Line& line) {

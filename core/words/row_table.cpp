@@ -37,6 +37,8 @@ void RowTable::add(const RowHeading& heading, ParsedRow parsed, const Place& pla
             continue;
         }
         Entry entry{heading, parsed, place};
+        // "BO 4 sts at beg of next 2 rows. 32 sts": when both have been worked.
+        if (heading.next && i + 1 < numbers.size()) entry.parsed.statedCount.reset();
         if (parsed.same) entry.sameAs = sameRow(*parsed.same, numbers, i);
         const auto [known, fresh] = rows_.insert({number, std::move(entry)});
         if (!fresh) {

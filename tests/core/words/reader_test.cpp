@@ -224,5 +224,11 @@ TEST(ReadErrors, NameWhatIsWrong) {
               std::string::npos);
 }
 
+TEST(Reader, WordsBeforeARowNameAPartOfTheWork) {
+    EXPECT_EQ(countsOf("Cast on 40 sts.\nLace panel: Row 1 (RS): k.\nRow 2: p.\n"
+                       "Shape armholes: BO 4 sts at beg of next 2 rows. 32 sts\n"),
+              "40 40 36 32");
+}
+
 }  // namespace
 }  // namespace lacewright
