@@ -123,6 +123,11 @@ class Reader {
         return isRemarkLine(TokenCursor(lines_[index]), standsAlone(index));
     }
 
+    // A heading of a row with a slip in it, "Rwo 3: k2".
+    bool isMisspelt(std::size_t index) const {
+        return standsAlone(index) && !nearestHeading(TokenCursor(lines_[index])).empty();
+    }
+
     // The line above is blank or ends as a sentence does.
     bool followsSentence(std::size_t index) const {
         if (index == 0 || lines_[index - 1].empty()) return true;
@@ -210,7 +215,7 @@ class Reader {
                           lines_[i].end());
                 while (i + 1 < lines_.size() && !lines_[i + 1].empty() &&
                        !beginsRow(lines_[i + 1]) && !isRemark(i + 1) && !isProse(i + 1) &&
-                       !isPlainRowsLine(TokenCursor(lines_[i + 1]))) {
+                       !isMisspelt(i + 1) && !isPlainRowsLine(TokenCursor(lines_[i + 1]))) {
                     body.pop_back();
                     ++i;
                     body.insert(body.end(), lines_[i].begin(), lines_[i].end());

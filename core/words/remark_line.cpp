@@ -152,10 +152,17 @@ bool continuesRow(const TokenCursor& line) {
 }
 
 std::string nearestHeading(const TokenCursor& line) {
-    if (!hasNumber(line)) return "";
+    // "Rwo 3", "3rd rwo:", "Row l:"
+    TokenCursor at = line;
+    const bool counted = at.ordinal(true) > 0;
+    const bool heads = at.is(TokenKind::Colon, 1) || at.is(TokenKind::Colon, 2);
     for (const std::string_view known : {"row", "rows", "rnd", "round", "rounds"}) {
-        if (editDistance(line.peek().text, known, 2) == 1) return std::string(known);
+        const int apart = static_cast<int>(editDistance(at.peek().text, known, 2));
+        if (apart == 1 && (hasNumber(line) || heads || counted)) return std::string(known);
+        const bool measure = at.isWord({"gauge", "tension", "height", "count", "repeat"}, 1);
+        if (apart == 0 && heads && !measure) return std::string(known);
     }
+    if (!hasNumber(line)) return "";
     const std::string two = line.peek().text + line.peek(1).text;
     if (line.peek().text != "cast" &&
         (editDistance(two, "caston", 2) < 2 || editDistance(line.peek().text, "caston", 2) < 2)) {

@@ -49,7 +49,9 @@ void parseFamily(TokenCursor& at, RowHeading& heading) {
     const std::size_t start = at.position();
     at.accept(TokenKind::Comma);
     const bool open = at.accept(TokenKind::Open);  // "Row 2 (and all WS rows)"
-    if (at.acceptWord({"and"}) && at.acceptWord({"all", "every", "each", "following", "foll"}) &&
+    const bool follows = at.acceptWord({"and"});
+    const bool alternate = at.isWord({"alt", "alternate"}) && isRowWord(at, 1);
+    if (follows && (alternate || at.acceptWord({"all", "every", "each", "following", "foll"})) &&
         parseKind(at, heading)) {
         if (isRowWord(at)) at.advance();
         if (!open || at.accept(TokenKind::Close)) return;
@@ -116,11 +118,16 @@ void setLabel(RowHeading& heading, const std::string& word) {
 }
 
 bool parseNumbered(TokenCursor& at, RowHeading& heading) {
+    if (at.is(TokenKind::Open) && isRowWord(at, 1) && at.is(TokenKind::Number, 2) &&
+        at.is(TokenKind::Close, 3))
+        at.advance();  // "(Row 3) k20"
     if (!isRowWord(at) && !(at.isWord({"r"}) && at.is(TokenKind::Number, 1) && at.peek(1).glued))
         return false;
     setLabel(heading, at.isWord({"r"}) ? "row" : at.peek().text);
     at.advance();
     at.accept(TokenKind::Stop);
+    if (at.acceptWord({"no", "nr", "number"})) at.accept(TokenKind::Stop);  // "Row no. 3"
+    if (at.peek().text == "#") at.advance();
     heading.numbers = parseRowNumbers(at, false);
     if (!heading.numbers.empty()) at.accept(TokenKind::Close);  // "Row 1)"
     return !heading.numbers.empty();
@@ -145,6 +152,10 @@ bool parseNamed(TokenCursor& at, RowHeading& heading) {
     std::string label;
     if (at.acceptWord({"next", "foll", "following"})) {
         label = "Next";
+    } else if (at.isWord({"knit", "purl", "last", "final"}) && isRowWord(at, 1) &&
+               at.is(TokenKind::Colon, 2)) {
+        label = at.peek().text;
+        at.advance();
     } else {
         label = acceptRowName(at);
         if (label.empty()) return false;
@@ -174,7 +185,17 @@ bool parseAll(TokenCursor& at, RowHeading& heading) {
         return false;
     if (!parseKind(at, heading) || !isRowWord(at)) return false;
     setLabel(heading, at.peek().text);
+    const bool one = at.isWord({"row", "rnd", "round"});
+    const bool sided =
+        heading.family == RowFamily::RightSide || heading.family == RowFamily::WrongSide;
     at.advance();
+    if (!all && one && sided) {  // "RS row: k20"
+        heading.side = heading.family == RowFamily::RightSide ? Side::Right : Side::Wrong;
+        heading.family = RowFamily::None;
+        heading.next = true;
+        heading.label = "Next row";
+        return true;
+    }
     // "Every alternate row" without a first row: the second, fourth ...
     if (heading.family == RowFamily::Every) heading.family = RowFamily::Even;
     return true;

@@ -23,7 +23,8 @@ int numberOrOrdinal(TokenCursor& at, bool ordinals) {
 }  // namespace
 
 bool isRowWord(const TokenCursor& at, std::size_t ahead) {
-    return at.isWord({"row", "rows", "rnd", "rnds", "round", "rounds", "needle"}, ahead);
+    return at.isWord({"row", "rows", "rnd", "rnds", "round", "rounds", "rd", "rds", "needle"},
+                     ahead);
 }
 
 std::vector<int> parseRowNumbers(TokenCursor& at, bool ordinals) {
@@ -36,7 +37,8 @@ std::vector<int> parseRowNumbers(TokenCursor& at, bool ordinals) {
         const std::size_t start = at.position();
         const bool range = at.accept(TokenKind::Dash) || at.acceptWord({"to", "through", "thru"});
         if (!range) {
-            at.accept(TokenKind::Comma);
+            if (!at.accept(TokenKind::Comma) && !at.accept(TokenKind::Plus))
+                at.accept(TokenKind::Slash);
             at.acceptWord({"and"});
         }
         if (range && ordinals) at.skipWords({"the"});

@@ -102,6 +102,21 @@ TEST(RowWords, LoopsOfYarnOversAreLetFall) {
               "10 10");
 }
 
+TEST(RowWords, HeadingsOfRowsInManyForms) {
+    const std::string rows = "Cast on 20\nRow 1: k20\nRow 2: p20\n";
+    for (const char* row : {"Row #3: k", "Row no. 3: k", "(Row 3) k20", "Rd 3: k20", "RS row: k20",
+                            "Purl row: p20", "Final row: k20", "Row three: knit", "3. k20"})
+        EXPECT_EQ(countsOf(rows + row), "20 20 20") << row;
+    for (const char* two : {"Rows 3+4: k20", "Rows 3/4: k20", "Row 3 & 4: k20", "Next 2 rows: k20"})
+        EXPECT_EQ(countsOf(rows + two), "20 20 20 20") << two;
+    for (const char* slip : {"Rwo 3: k20", "3rd rwo: knit", "Row: knit", "Row l: k"}) {
+        const std::string errors = errorsOf(rows + slip);
+        EXPECT_NE(errors.find("4:1: this line does not say which row it is"), std::string::npos)
+            << slip << "\n"
+            << errors;
+    }
+}
+
 TEST(RowWords, ARoundMayBeginOneStitchLater) {
     EXPECT_EQ(
         countsOf("Cast on 64\nRnd 1: *k2tog, k5, yo, k1; rep from * around, remove marker, k1, "
