@@ -1,4 +1,5 @@
 target_sources(core PRIVATE
+    verdict/empty_repeat.cpp
     verdict/straight_chart.cpp
     verdict/written_advice.cpp
     verdict/written_mends.cpp

@@ -7,6 +7,7 @@
 #include <variant>
 
 #include "core/check/advice.h"
+#include "core/verdict/empty_repeat.h"
 #include "core/verdict/straight_chart.h"
 #include "core/verdict/written_mends.h"
 #include "core/words/prove.h"
@@ -184,6 +185,11 @@ void adviseOnRows(const WrittenPattern& pattern, const std::vector<std::size_t>&
                    : static_cast<std::size_t>(named - pattern.sizes.begin());
     };
     for (Finding& finding : report.findings) {
+        if (finding.rule == "uncountable") {
+            if (const WrittenRow* row = pattern.findRow(finding.row))
+                finding.suspects = suspectsInEmptyRepeat(*row, sizeOf(finding));
+            continue;
+        }
         if (!isAboutCounts(finding) || finding.severity < Severity::Warning) continue;
         if (const auto& translator = translatorFor(sizeOf(finding))) translator->adviseOn(finding);
     }

@@ -112,6 +112,22 @@ TEST(WrittenVerdict, ARowThatContradictsItselfIsMendedInItself) {
     for (const Mend& mend : faults[0].mends) EXPECT_EQ(mend.label.substr(0, 6), "Row 3:");
 }
 
+TEST(WrittenVerdict, ARepeatThatUsesUpNothingLacksAStitchAtOneOfItsPlaces) {
+    // "*yo, k2tog" without its decrease, behind two edge stitches: it stood third or fourth.
+    const auto faults =
+        faultsOf(judged("Cast on a multiple of 2 sts plus 4.\nRow 1: knit.\n"
+                        "Row 2: k2, *yo; rep from * to last 2 sts, k2.\n"));
+    ASSERT_EQ(faults.size(), 1u);
+    EXPECT_EQ(faults[0].rule, "uncountable");
+    ASSERT_EQ(faults[0].suspects.size(), 2u);
+    for (const int i : {0, 1}) {
+        const Suspect& suspect = faults[0].suspects[static_cast<std::size_t>(i)];
+        EXPECT_EQ(suspect.row, 2);
+        EXPECT_EQ(suspect.column, 3 + i);
+        EXPECT_DOUBLE_EQ(suspect.weight, 0.5);
+    }
+}
+
 TEST(WrittenVerdict, AMendNamesOnlyTheStitchesItChanges) {
     // Row 1 takes 15, two too many; what stands between the two stitches stays untold.
     const auto faults =
