@@ -11,7 +11,9 @@ namespace {
 
 std::string placeName(const Chart& chart, int column) {
     const Point* point = chart.pointAt(column);
-    return point != nullptr ? point->name : "column " + std::to_string(column);
+    if (point == nullptr) return "column " + std::to_string(column);
+    // A repeat may have the same letter.
+    return (chart.findRepeat(point->name) != nullptr ? "point " : "") + point->name;
 }
 
 std::string timesWords(int times, bool more) {

@@ -27,9 +27,9 @@ TEST_F(SizesVerb, TellsEverySizeInFiguresAndWords) {
               "small  A (1)  B (6)  4        18     18        9.0 cm (3.5 in)   none\n"
               "large  A (1)  B (6)  6        26     26        13.0 cm (5.1 in)  none\n"
               "\n"
-              "Size small: begin at A, work to the end of repeat A, then work repeat A 3 more "
+              "Size small: begin at point A, work to the end of repeat A, then work repeat A 3 more "
               "times, end at B: 18 sts.\n"
-              "Size large: begin at A, work to the end of repeat A, then work repeat A 5 more "
+              "Size large: begin at point A, work to the end of repeat A, then work repeat A 5 more "
               "times, end at B: 26 sts.\n");
 }
 

@@ -41,6 +41,7 @@ class Follower {
         if (takeOff(place, "the start of repeat ")) return boxOf(place).right;
         if (takeOff(place, "the end of repeat ")) return boxOf(place).left;
         if (takeOff(place, "column ")) return std::stoi(place);
+        takeOff(place, "point ");
         const Point* point = chart_.findPoint(place);
         EXPECT_NE(point, nullptr) << place;
         return point != nullptr ? point->column : 0;
