@@ -22,15 +22,16 @@ class SizesVerb : public testing::Test {
 TEST_F(SizesVerb, TellsEverySizeInFiguresAndWords) {
     const Ran ran = run({"sizes", file_});
     EXPECT_EQ(ran.code, kDone);
-    EXPECT_EQ(ran.out,
-              "size   start  end    times A  row 1  last row  width             parted\n"
-              "small  A (1)  B (6)  4        18     18        9.0 cm (3.5 in)   none\n"
-              "large  A (1)  B (6)  6        26     26        13.0 cm (5.1 in)  none\n"
-              "\n"
-              "Size small: begin at point A, work to the end of repeat A, then work repeat A 3 more "
-              "times, end at B: 18 sts.\n"
-              "Size large: begin at point A, work to the end of repeat A, then work repeat A 5 more "
-              "times, end at B: 26 sts.\n");
+    EXPECT_EQ(
+        ran.out,
+        "size   start  end    times A  row 1  last row  width             parted\n"
+        "small  A (1)  B (6)  4        18     18        9.0 cm (3.5 in)   none\n"
+        "large  A (1)  B (6)  6        26     26        13.0 cm (5.1 in)  none\n"
+        "\n"
+        "Size small: begin at point A, work to the end of repeat A, then work repeat A 3 more "
+        "times, end at B: 18 sts.\n"
+        "Size large: begin at point A, work to the end of repeat A, then work repeat A 5 more "
+        "times, end at B: 26 sts.\n");
 }
 
 TEST_F(SizesVerb, WritesCsv) {
