@@ -75,7 +75,7 @@ void countLetters(const Chart& chart, Alphabet& alphabet) {
     for (int row = 0; row < chart.height(); ++row) {
         for (const StitchIndex index : chart.row(row).cells()) {
             const auto letter = alphabet.letterIn(row, index);
-            if (letter >= 0) ++drawn[static_cast<std::size_t>(letter)];
+            if (letter >= 0) ++drawn[Alphabet::placeOf(letter)];
         }
     }
     double usual = 0;
@@ -124,7 +124,7 @@ Alphabet alphabetOf(const Chart& chart) {
 }
 
 double Alphabet::shareWithout(Letter letter, Letter without) const {
-    const auto own = static_cast<std::size_t>(letter);
+    const std::size_t own = placeOf(letter);
     if (without <= kGround || letter == kGround) return shares[own];
     const double figures = counts[own] / shares[own];
     return std::max(counts[own] - (letter == without ? 1 : 0), 1e-6) / (figures - 1);

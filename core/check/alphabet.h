@@ -32,6 +32,9 @@ struct Alphabet {
     // The ground of the fabric: the most frequent stitch. Every other stitch is a figure.
     static constexpr Letter kGround = 0;
 
+    // Where the lists hold a letter. Requires: letter >= 0.
+    static std::size_t placeOf(Letter letter) { return static_cast<unsigned char>(letter); }
+
     // The share of a letter among the figures but one that is drawn as `without`.
     double shareWithout(Letter letter, Letter without) const;
 
@@ -46,7 +49,7 @@ struct Alphabet {
     }
     Letter letterIn(int row, StitchIndex stitch) const { return turnedIn(row, letterOf[stitch]); }
     StitchIndex stitchIn(int row, Letter letter) const {
-        return stitches[static_cast<std::size_t>(turnedIn(row, letter))];
+        return stitches[placeOf(turnedIn(row, letter))];
     }
 
     int size() const { return static_cast<int>(stitches.size()); }

@@ -26,13 +26,14 @@ CulpritSearch::OddCell CulpritSearch::oddCell(int row, int column, int group, bo
         return (*chart_.stitches)[alphabet_.stitchIn(row, letter)];
     };
     double likeliest = kImpossible;
-    for (Alphabet::Letter letter = 0; letter < alphabet_.size(); ++letter) {
+    for (int i = 0; i < alphabet_.size(); ++i) {
+        const auto letter = static_cast<Alphabet::Letter>(i);
         const GroupMove move{stitchOf(letter).takes - stitchOf(drawn).takes,
                              stitchOf(letter).makes - stitchOf(drawn).makes};
         if (letter == drawn || !ends_.allow(row, group, move)) continue;
         double belief = weights[letter] - weights[drawn];
         if (selvedge) belief = std::min(belief, kSelvedge);
-        const bool leanSwapped = alphabet_.mirrors[static_cast<std::size_t>(letter)] == drawn;
+        const bool leanSwapped = alphabet_.mirrors[Alphabet::placeOf(letter)] == drawn;
         const double log =
             belief + std::log(slipsIn(alphabet_, letter)) + (leanSwapped ? kLeanSwapped : 0) +
             ends_.closingOdds(row, {{group, move}}) + balance_.odds(row, group, move);

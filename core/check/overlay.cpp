@@ -46,9 +46,9 @@ std::array<ByKind, kLetterKinds> kindOdds(const Overlay& overlay) {
 
 void Overlay::put(const Alphabet& alphabet, bool mirror, Alphabet::Letter cell,
                   Alphabet::Letter image) {
-    const auto letter = static_cast<std::size_t>(cell);
+    const std::size_t letter = Alphabet::placeOf(cell);
     const std::size_t kind = kindAt(alphabet, letter);
-    ++on[kind][kindAt(alphabet, static_cast<std::size_t>(image))];
+    ++on[kind][kindAt(alphabet, Alphabet::placeOf(image))];
     if (image == (mirror ? alphabet.mirrors[letter] : cell)) ++like[kind];
     if (image == cell) ++same[kind];
     ++cells;

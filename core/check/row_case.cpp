@@ -34,7 +34,8 @@ std::map<int, RowOdds> oddsOf(const Chart& chart, int rowIndex, const Beliefs& b
         const auto drawn = beliefs.grid().at(x, y);
         if (drawn < 0) continue;
         CellAlternatives cell{x + 1, {}};
-        for (Alphabet::Letter letter = 0; letter < alphabet.size(); ++letter) {
+        for (int i = 0; i < alphabet.size(); ++i) {
+            const auto letter = static_cast<Alphabet::Letter>(i);
             const int takes = stitchOf(letter).takes - stitchOf(drawn).takes;
             const int makes = stitchOf(letter).makes - stitchOf(drawn).makes;
             if (takes == 0 && makes == 0) continue;

@@ -57,8 +57,7 @@ class ShiftSearch {
     }
     bool isShaping(StitchIndex stitch) const {
         const auto letter = letterOf(stitch);
-        return letter >= 0 &&
-               alphabet_.kinds[static_cast<std::size_t>(letter)] == LetterKind::Shaping;
+        return letter >= 0 && alphabet_.kinds[Alphabet::placeOf(letter)] == LetterKind::Shaping;
     }
     // A matter of drawing: gaps are neither left out nor drawn twice.
     bool isGap(StitchIndex stitch) const {
