@@ -28,6 +28,9 @@ Character decode(std::string_view text, std::size_t at) {
         if ((byte(at + i) & 0xC0U) != 0x80U) return {0xFFFD, 1};
         code = (code << 6U) | (byte(at + i) & 0x3FU);
     }
+    // A character in more bytes than it needs is none (RFC 3629, 3): it must not pass for a digit.
+    const std::uint32_t least = size == 2 ? 0x80 : size == 3 ? 0x800 : 0x10000;
+    if (code < least) return {0xFFFD, 1};
     return {code, size};
 }
 

@@ -224,6 +224,12 @@ TEST(ReadErrors, NameWhatIsWrong) {
               std::string::npos);
 }
 
+// RFC 3629, section 3: C0 and C1 never appear; C0 B7 would be a "7" in two bytes.
+TEST(Reader, BytesThatAreNoCharactersAreTold) {
+    for (const char* bytes : {"\xC0\xB7", "\xC1\xAB", "\xE0\x80\xB7", "\xF0\x80\x80\xB7", "\xFF"})
+        EXPECT_TRUE(readWritten(std::string("Row 1: k1, ") + bytes + ", yo.\n").hasErrors());
+}
+
 TEST(Reader, WordsBeforeARowNameAPartOfTheWork) {
     EXPECT_EQ(countsOf("Cast on 40 sts.\nLace panel: Row 1 (RS): k.\nRow 2: p.\n"
                        "Shape armholes: BO 4 sts at beg of next 2 rows. 32 sts\n"),
