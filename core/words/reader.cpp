@@ -168,7 +168,8 @@ class Reader {
             const bool anywhere =
                 at.isWord({"stitch"}) || (at.isWord({"repeat"}) && at.isWord({"from"}, 1));
             if (beginsRow(line) && !anywhere) {
-                rows = true;
+                TokenCursor heading(line);
+                rows = rows || (!namesRows(line) && parseRowHeading(heading));
                 noteRound(line);
             } else if (((!rows || anywhere) && parsePatternHeading(at, target)) ||
                        (!rows && parseDefined(at, inList))) {
