@@ -13,8 +13,9 @@ enum class LetterKind : std::uint8_t { Ground, Texture, Shaping, Gap };
 inline constexpr std::size_t kLetterKinds = 4;
 
 // The stitches of a chart as a few small numbers, for statistics over its cells. Only stitches one
-// cell wide take part: those the chart holds, the mirror images of them, and a yarn over and two
-// leaning decreases that could be missing altogether. A cell without a stitch has a letter too.
+// cell wide take part: those the chart holds, the mirror images of them, and a yarn over, two
+// leaning decreases and a double one that could be missing altogether. A cell without a stitch has
+// a letter too.
 struct Alphabet {
     using Letter = std::int8_t;
     static constexpr Letter kNone = -1;  // wide and covered cells
