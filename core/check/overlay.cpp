@@ -19,7 +19,8 @@ std::size_t kindAt(const Alphabet& alphabet, std::size_t letter) {
     return static_cast<std::size_t>(alphabet.kinds[letter]);
 }
 
-// P(image of kind b | cell of kind a) / P(b). Both ways alike: cells on images, images on cells.
+// log P(image of kind b | cell of kind a) / P(b). Both ways alike: cells on images, images on
+// cells.
 std::array<ByKind, kLetterKinds> kindOdds(const Overlay& overlay) {
     std::array<ByKind, kLetterKinds> on{};
     ByKind all{};
@@ -36,7 +37,8 @@ std::array<ByKind, kLetterKinds> kindOdds(const Overlay& overlay) {
         for (std::size_t b = 0; b < kLetterKinds; ++b) {
             const double share = (all[b] + kImagesBefore) / sum;
             const double before = (a == b ? kKeptBefore : 0) + (1 - kKeptBefore) * share;
-            odds[a][b] = (on[a][b] + kKindsBefore * before) / (all[a] + kKindsBefore) / share;
+            odds[a][b] =
+                std::log((on[a][b] + kKindsBefore * before) / (all[a] + kKindsBefore) / share);
         }
     }
     return odds;
@@ -74,18 +76,26 @@ std::vector<float> oddsFrom(const Overlay& overlay, const Alphabet& alphabet, bo
     const auto shaping = static_cast<std::size_t>(LetterKind::Shaping);
     const bool swaps = mirror && overlay.like[shaping] + kSwapsBefore > overlay.same[shaping];
     const auto kinds = kindOdds(overlay);
+    // Of one kind: on its like, and on each of the others.
+    ByKind alike{};
+    ByKind unlike{};
+    for (std::size_t kind = 0; kind < kLetterKinds; ++kind) {
+        const double share = ((swaps ? overlay.like : overlay.same)[kind] + kPairsBefore / 2) /
+                             (overlay.on[kind][kind] + kPairsBefore);
+        if (ofKind[kind] <= 1) continue;
+        alike[kind] = std::log(share);
+        unlike[kind] = std::log((1 - share) / (ofKind[kind] - 1));
+    }
     std::vector<float> odds(letters * letters);
     for (std::size_t image = 0; image < letters; ++image) {
         const std::size_t kind = kindAt(alphabet, image);
-        const auto like = swaps ? static_cast<std::size_t>(alphabet.mirrors[image]) : image;
-        const double share = alphabet.shares[image] / shares[kind];
-        const double alike = ((swaps ? overlay.like : overlay.same)[kind] + kPairsBefore / 2) /
-                             (overlay.on[kind][kind] + kPairsBefore);
+        const auto like = swaps ? Alphabet::placeOf(alphabet.mirrors[image]) : image;
+        const double share = ofKind[kind] > 1 ? std::log(alphabet.shares[image] / shares[kind]) : 0;
         for (std::size_t cell = 0; cell < letters; ++cell) {
-            double odd = kinds[kindAt(alphabet, cell)][kind];
-            if (kindAt(alphabet, cell) == kind && ofKind[kind] > 1)
-                odd *= (cell == like ? alike : (1 - alike) / (ofKind[kind] - 1)) / share;
-            odds[image * letters + cell] = static_cast<float>(std::log(odd));
+            double log = kinds[kindAt(alphabet, cell)][kind];
+            if (kindAt(alphabet, cell) == kind)
+                log += (cell == like ? alike : unlike)[kind] - share;
+            odds[image * letters + cell] = static_cast<float>(log);
         }
     }
     return odds;
