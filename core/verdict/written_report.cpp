@@ -1,90 +1,14 @@
 #include "core/verdict/written_report.h"
 
 #include <algorithm>
-#include <cctype>
 #include <utility>
 
 #include "core/base/text.h"
 #include "core/check/sentences.h"
-#include "core/words/stitch_words.h"
+#include "core/verdict/told_findings.h"
 
 namespace lacewright {
 namespace {
-
-constexpr char kNumber = '\1';  // stands for a number of stitches in a sentence
-
-// Findings of all sizes, the same sentence about the same row kept once. A sentence may leave
-// places for numbers: sizes that differ in them alone share it, "61 (71, 81) become 57 (66, 75)".
-class Findings {
- public:
-    explicit Findings(const WrittenPattern& pattern) : pattern_(pattern) {}
-
-    // Without a size it concerns the text itself.
-    void add(Finding finding, std::optional<std::size_t> size = {},
-             const std::vector<std::int64_t>& numbers = {}) {
-        const auto same = std::find_if(all_.begin(), all_.end(), [&](const Told& told) {
-            return told.finding.row == finding.row && told.finding.rule == finding.rule &&
-                   told.finding.message == finding.message;
-        });
-        Told& kept = same == all_.end() ? all_.emplace_back(Told{std::move(finding), {}}) : *same;
-        kept.numbers.push_back(numbers);
-        if (size && !pattern_.sizes.empty()) kept.finding.sizes.push_back(pattern_.sizes[*size]);
-    }
-
-    // By row; a finding that every asked size shares concerns no size in particular, others say
-    // whose they are. What is wrong with one row in several sizes is one fault.
-    std::vector<Finding> take(std::size_t asked) {
-        std::vector<Finding> findings;
-        for (Told& told : all_) {
-            Finding& finding = told.finding;
-            fillIn(finding.message, told.numbers);
-            if (finding.sizes.size() == asked && asked == pattern_.sizes.size())
-                finding.sizes.clear();
-            if (!finding.sizes.empty() && asked > 1) nameSizes(finding);
-            findings.push_back(std::move(finding));
-        }
-        std::stable_sort(findings.begin(), findings.end(), [](const Finding& a, const Finding& b) {
-            return std::pair(a.row, b.severity) < std::pair(b.row, a.severity);
-        });
-        return folded(std::move(findings));
-    }
-
- private:
-    struct Told {
-        Finding finding;
-        std::vector<std::vector<std::int64_t>> numbers;  // one list for each size
-    };
-
-    static void fillIn(std::string& message, const std::vector<std::vector<std::int64_t>>& bySize) {
-        for (std::size_t i = 0; i < bySize.front().size(); ++i) {
-            std::vector<int> figures;
-            for (const auto& numbers : bySize) figures.push_back(static_cast<int>(numbers[i]));
-            message.replace(message.find(kNumber), 1, figureText(figures));
-        }
-    }
-
-    static void nameSizes(Finding& finding) {
-        std::string& message = finding.message;
-        message[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(message[0])));
-        message = (finding.sizes.size() == 1 ? "Size " : "Sizes ") + listing(finding.sizes) + ": " +
-                  message;
-    }
-
-    static std::vector<Finding> folded(std::vector<Finding> findings) {
-        std::vector<Finding> all;
-        for (Finding& finding : findings) {
-            const bool again = !all.empty() && finding.severity == Severity::Fault &&
-                               all.back().severity == Severity::Fault &&
-                               all.back().row == finding.row && all.back().rule == finding.rule &&
-                               !finding.sizes.empty();
-            (again ? all.back().folded : all).push_back(std::move(finding));
-        }
-        return all;
-    }
-
-    const WrittenPattern& pattern_;
-    std::vector<Told> all_;
-};
 
 Finding finding(const char* rule, Severity severity, int row, std::string message) {
     Finding result;
@@ -99,7 +23,7 @@ Finding finding(const char* rule, Severity severity, int row, std::string messag
 class Account {
  public:
     Account(const WrittenPattern& pattern, const WrittenProof& proof, std::size_t size,
-            Findings& findings)
+            ToldFindings& findings)
         : pattern_(pattern), proof_(proof), size_(size), findings_(findings) {}
 
     void tell() {
@@ -126,7 +50,7 @@ class Account {
     std::string told(const AffineForm& form, std::vector<std::int64_t>& numbers) const {
         if (!form.isConstant()) return words(form);
         numbers.push_back(form.constant());
-        return std::string(1, kNumber);
+        return std::string(1, kNumberPlace);
     }
     void add(Finding what, const std::vector<std::int64_t>& numbers = {}) {
         findings_.add(std::move(what), size_, numbers);
@@ -268,7 +192,7 @@ class Account {
     const WrittenPattern& pattern_;
     const WrittenProof& proof_;
     std::size_t size_;
-    Findings& findings_;
+    ToldFindings& findings_;
     std::optional<Finding> fault_;  // the last misfit, while the next one may follow from it
     AffineForm excess_;             // by how much it takes too many
 };
@@ -281,7 +205,7 @@ WrittenReport reportOnRows(const ReadRows& read, const std::vector<std::size_t>&
     Report& report = result.report;
     report.knittable = true;
     std::optional<bool> closes = true;
-    Findings findings(pattern);
+    ToldFindings findings(pattern);
     for (const std::size_t size : sizes) {
         WrittenProof proof = proveWritten(pattern, size);
         Account(pattern, proof, size, findings).tell();
