@@ -136,7 +136,37 @@ class Reader {
         return last == TokenKind::Stop || last == TokenKind::Close;
     }
 
+    // "Rep these 2 rows 3 times more, dec 1 st at end of last row".
+    static bool saysShaping(TokenCursor at) {
+        for (; !at.atEnd(); at.advance()) {
+            if (at.isWord({"inc", "dec", "increase", "decrease", "increasing", "decreasing"}))
+                return true;
+        }
+        return false;
+    }
+
+    // Rows of another part of the work that are numbered from 1 again are counted on. Lines that
+    // stand between tell it from a row written twice; one that names a size begins no part.
+    void countOn(RowHeading& heading, const Place& place) {
+        const bool first =
+            !heading.next && !heading.numbers.empty() && heading.numbers.front() == 1;
+        if (first && parted_ && table_.holds(part_ + 1)) {
+            part_ = table_.beginPart();
+            read_.messages.push_back(
+                {false,
+                 place,
+                 "rows are numbered from 1 again; they are counted on, so that "
+                 "this is row " +
+                     std::to_string(part_ + 1),
+                 {},
+                 {}});
+        }
+        for (int& number : heading.numbers) number += part_;
+        parted_ = false;
+    }
+
     void passOver(const Line& line, const char* why = "this line works no row and is passed over") {
+        parted_ = !TokenCursor(line).isWord({"size", "sizes"});
         read_.messages.push_back({false, line.front().place, why, {}, {}});
     }
 
@@ -202,8 +232,10 @@ class Reader {
                                        !holdsStitches(line, vocabulary) && !continuesRow(line)));
         };
         for (std::size_t i = 0; i < lines_.size(); ++i) {
-            if (lines_[i].empty()) continue;
-            if (isRemark(i)) continue;
+            if (lines_[i].empty() || isRemark(i)) {
+                parted_ = true;
+                continue;
+            }
             if (isPlainRowsLine(TokenCursor(lines_[i]))) {
                 passOver(lines_[i],
                          "these rows change no count; without numbers they are left out");
@@ -226,10 +258,24 @@ class Reader {
                     continue;
                 }
                 spellOutEachEnd(body);
-                table_.add(*rowHeading, parsed(std::move(body), vocabulary), place);
+                RowHeading heading = *rowHeading;
+                countOn(heading, place);
+                ParsedRow row = parsed(std::move(body), vocabulary);
+                if (row.same) {
+                    for (int& number : row.same->numbers) number += part_;
+                }
+                table_.add(heading, std::move(row), place);
             } else if (const auto again = parseRowsAgain(at, {read_.messages, sizes_});
                        !again.empty()) {
-                for (const RowsAgainWords& words : again) table_.repeat(words);
+                if (saysShaping(at))
+                    error(at.peek().place,
+                          "shaping behind a sentence that repeats rows is not read",
+                          "the row that shapes, written out");
+                for (RowsAgainWords words : again) {
+                    if (words.first > 0) words.first += part_;
+                    if (words.last > 0) words.last += part_;
+                    table_.repeat(words);
+                }
             } else if (const int rows = parseAtBeginnings(lines_[i])) {
                 RowHeading heading;
                 heading.next = true;
@@ -272,6 +318,8 @@ class Reader {
     RowTable table_;
     std::vector<Line> lines_;
     std::size_t sizes_ = 0;
+    int part_ = 0;         // rows before the part of the work that is read
+    bool parted_ = false;  // lines that are no rows stand before the next one
 };
 
 }  // namespace

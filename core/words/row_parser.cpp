@@ -54,11 +54,23 @@ ParsedRow RowParser::parse() {
 // "(41 sts)", "- 41 sts", "41 sts." as the last thing of a row; "(2 sts dec)" is passed over.
 bool RowParser::parseStated(ParsedRow& row) {
     const auto stated = readStatedCount(at_, context_.figures);
-    if (!stated) return false;
+    if (!stated) return bareCount(row);
     if (!stated->change) {
         row.statedCount = stated->stitches;
         row.statedPlace = stated->place;
     }
+    return true;
+}
+
+// "(k1, yo) around. 24"
+bool RowParser::bareCount(ParsedRow& row) {
+    const bool last =
+        at_.is(TokenKind::End, 1) || (at_.is(TokenKind::Stop, 1) && at_.is(TokenKind::End, 2));
+    if (!at_.is(TokenKind::Number) || !last || at_.position() == 0 ||
+        at_.previous().kind != TokenKind::Stop)
+        return false;
+    row.statedPlace = at_.peek().place;
+    row.statedCount = figure();
     return true;
 }
 

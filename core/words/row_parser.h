@@ -71,6 +71,7 @@ class RowParser {
 
     // row_parser.cpp
     bool parseStated(ParsedRow& row);
+    bool bareCount(ParsedRow& row);
     void sequence(Elements& out);
     void item(Elements& out);
     static void passBeyondRound(Elements& elements);

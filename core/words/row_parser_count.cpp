@@ -36,7 +36,7 @@ Working RowParser::working(const Term& term, const TermMatch& match) const {
 // What may follow a stitch: a count, "next 3 sts", "all", a modifier.
 void RowParser::countOf(Working& work, const TermMatch& match, Tail& tail, bool& counted) {
     if (at_.is(TokenKind::Stop) && at_.peek().glued && at_.is(TokenKind::Number, 1) &&
-        work.term.size() <= 2) {
+        at_.previous().text.size() <= 2) {
         at_.advance();  // "k. 3"
     }
     if (match.number == 0 && passWrapped()) {

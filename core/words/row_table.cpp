@@ -54,7 +54,7 @@ void RowTable::add(const RowHeading& heading, ParsedRow parsed, const Place& pla
         current_ = number;
     }
     if (heading.family == RowFamily::None) return;
-    Entry family{heading, std::move(parsed), place};
+    Entry family{heading, std::move(parsed), place, {}, parts_.back()};
     if (family.parsed.same && !family.parsed.same->numbers.empty())
         family.sameAs = family.parsed.same->numbers.front();
     families_.push_back(std::move(family));
@@ -133,7 +133,8 @@ void RowTable::repeat(const RowsAgainWords& words) {
         return;
     }
     // "Row 2 and all WS rows: purl .. Row 9: .. Rep rows 5-10": row 10 has been worked too.
-    const bool closed = last == lastNumber() + 1 && !families_.empty();
+    const bool closed =
+        last == lastNumber() + 1 && !families_.empty() && families_.back().part == parts_.back();
     if (closed) current_ = repeatTo_ = last;
     if (!words.times && !words.until) {
         repeatFrom_ = first;
@@ -153,10 +154,23 @@ void RowTable::repeat(const RowsAgainWords& words) {
     again_.push_back(again);
 }
 
-bool RowTable::inFamily(const Entry& family, int number, Side firstSide) const {
+int RowTable::beginPart() {
+    const int rows = lastNumber() - parts_.back();
+    // "Row 2 and all WS rows: purl" closes the part before.
+    const bool closed = rows % 2 != 0 && !families_.empty() &&
+                        families_.back().part == parts_.back() &&
+                        families_.back().heading.step == 2;
+    parts_.push_back(lastNumber() + (closed ? 1 : 0));
+    current_ = parts_.back();
+    repeatFrom_.reset();
+    repeatTo_ = 0;
+    return parts_.back();
+}
+
+bool RowTable::inFamily(const Entry& family, int number, Side firstSide) {
     const int base = family.heading.numbers.empty() ? 0 : family.heading.numbers.back();
     if (number < base) return false;
-    const bool odd = number % 2 != 0;
+    const bool odd = (number - family.part) % 2 != 0;
     switch (family.heading.family) {
         case RowFamily::Even:
             return !odd;
@@ -174,23 +188,37 @@ bool RowTable::inFamily(const Entry& family, int number, Side firstSide) const {
     return false;
 }
 
+// The side that the first row of the part faces, as the first marked one of its rows says.
+Side RowTable::firstSideOf(int part, int end) const {
+    for (const auto& [number, entry] : rows_) {
+        if (number <= part || number > end) continue;
+        if (!entry.heading.side || entry.heading.numbers.size() > 1) continue;
+        const bool odd = (number - part) % 2 != 0;
+        return odd == (*entry.heading.side == Side::Right) ? Side::Right : Side::Wrong;
+    }
+    return Side::Right;
+}
+
+// The last row of the part, as far as it is written.
+int RowTable::endOf(int part) const {
+    const auto next = std::upper_bound(parts_.begin(), parts_.end(), part);
+    return next == parts_.end() ? lastNumber() : *next;
+}
+
 // Rows of a family reach one row beyond the last one written, so that a wrong-side row closes the
 // pattern, unless the text says where it ends or an even number of rows is written.
 void RowTable::fillFamilies(const WrittenPattern& pattern) {
-    Side firstSide = Side::Right;
-    for (const auto& [number, entry] : rows_) {
-        if (!entry.heading.side || entry.heading.numbers.size() > 1) continue;
-        const bool odd = number % 2 != 0;
-        firstSide = odd == (*entry.heading.side == Side::Right) ? Side::Right : Side::Wrong;
-        break;
-    }
-    if (pattern.worked == Worked::InTheRound) firstSide = Side::Right;
+    const bool round = pattern.worked == Worked::InTheRound;
     const int written = lastNumber();
+    const auto isLast = [this](const Entry& family) { return family.part == parts_.back(); };
     for (const Entry& family : families_) {
         const std::size_t weight = elementCount(family.parsed.elements);
-        const bool even = written % 2 == 0 && family.heading.step == 2;
-        const int end = repeatTo_ > 0 ? std::max(written, repeatTo_) : written + (even ? 0 : 1);
-        for (int number = 1; number <= std::min(end, kMaxRowNumber); ++number) {
+        const bool even = (written - family.part) % 2 == 0 && family.heading.step == 2;
+        int end = endOf(family.part);
+        const Side firstSide = round ? Side::Right : firstSideOf(family.part, end);
+        if (isLast(family))
+            end = repeatTo_ > 0 ? std::max(written, repeatTo_) : written + (even ? 0 : 1);
+        for (int number = family.part + 1; number <= std::min(end, kMaxRowNumber); ++number) {
             if (number == written + 1 && rows_.contains(number)) continue;
             if (!inFamily(family, number, firstSide) || rows_.contains(number)) continue;
             if ((written_ += weight) > kMostElements) return;

@@ -23,6 +23,12 @@ class RowTable {
     // The row read last, whatever its number; 0 before the first.
     int currentNumber() const { return current_; }
 
+    bool holds(int number) const { return rows_.contains(number); }
+    // Another part of the work whose rows are numbered from 1 again: gives what is to be added to
+    // their numbers.
+    int beginPart();
+
+    // Numbers count through all parts.
     void add(const RowHeading& heading, ParsedRow parsed, const Place& place);
     void repeat(const RowsAgainWords& words);
     // Fills pattern.rows, pattern.again and pattern.repeatFrom.
@@ -34,12 +40,15 @@ class RowTable {
         ParsedRow parsed;
         Place place;
         std::optional<int> sameAs = {};  // number of the row whose text it takes over
+        int part = 0;                    // rows before the part it stands in
     };
+    Side firstSideOf(int part, int end) const;
+    int endOf(int part) const;
     std::optional<int> sameRow(const SameRows& same, const std::vector<int>& numbers,
                                std::size_t index);
     int numberNamed(const SameRows& same) const;
     void countBeforeRowOne();
-    bool inFamily(const Entry& family, int number, Side firstSide) const;
+    static bool inFamily(const Entry& family, int number, Side firstSide);
     void fillFamilies(const WrittenPattern& pattern);
     void fillSame();
     void settleSides(WrittenPattern& pattern);
@@ -47,6 +56,7 @@ class RowTable {
     std::vector<ReadMessage>& messages_;
     std::map<int, Entry> rows_;
     std::vector<Entry> families_;
+    std::vector<int> parts_ = {0};  // rows before each part
     std::vector<RowsAgain> again_;
     std::optional<int> repeatFrom_;
     int repeatTo_ = 0;

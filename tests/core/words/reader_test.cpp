@@ -230,6 +230,35 @@ TEST(Reader, BytesThatAreNoCharactersAreTold) {
         EXPECT_TRUE(readWritten(std::string("Row 1: k1, ") + bytes + ", yo.\n").hasErrors());
 }
 
+TEST(Reader, PartsThatNumberTheirRowsFromOneAreCountedOn) {
+    const std::string text =
+        "Cast on 54 sts.\n1st row. K2, *p2, k2; rep from * to end.\n"
+        "2nd row. P2, *k2, p2; rep from * to end.\nRep these 2 rows twice more.\n"
+        "Next row. K2tog, k to end. 53 sts.\n\nNow work in lace as folls:\n"
+        "1st row. K1, *yo, sk2p, yo, k3; rep from * to last 4 sts, yo, sk2p, yo, k1.\n"
+        "2nd row and all WS rows. Purl.\n3rd row. Knit.\nRep rows 1 and 2 once more.\n";
+    const ReadRows read = readWritten(text);
+    ASSERT_FALSE(read.hasErrors()) << errorsOf(text);
+    ASSERT_EQ(read.pattern.rows.size(), 7u);  // 3 of the rib, 4 of the lace
+    EXPECT_EQ(read.pattern.again.back().first, 4);
+    EXPECT_EQ(read.pattern.again.back().last, 5);
+    EXPECT_EQ(countsOf(text), "54 54 53 53 53 53 53 x2 x1");  // both sentences
+    // Two rows of one number in one part are an error still, and so is a second piece of work.
+    EXPECT_NE(errorsOf("Row 1: k1\nRow 1: p1"), "");
+    EXPECT_NE(errorsOf("Row 1: k4\nSize M\nRow 1: p6"), "");
+}
+
+TEST(Reader, ShapingBehindRowsWorkedAgainIsNotLostInSilence) {
+    EXPECT_NE(errorsOf("Cast on 10.\nRow 1: k.\nRow 2: p.\nRep these 2 rows 3 times more, dec 1 st "
+                       "at end of last row.\nRow 3: k9.\n")
+                  .find("shaping behind a sentence that repeats rows"),
+              std::string::npos);
+}
+
+TEST(Reader, ABareNumberBehindTheLastSentenceIsACount) {
+    EXPECT_EQ(countsOf("Cast on 12.\nRnd 1: (k1, yo) around. 24\nRnd 2: knit. 25.\n"), "24 24!");
+}
+
 TEST(Reader, WordsBeforeARowNameAPartOfTheWork) {
     EXPECT_EQ(countsOf("Cast on 40 sts.\nLace panel: Row 1 (RS): k.\nRow 2: p.\n"
                        "Shape armholes: BO 4 sts at beg of next 2 rows. 32 sts\n"),
