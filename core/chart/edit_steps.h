@@ -37,11 +37,6 @@ void setCells(Chart& chart, int row, CellRun cells);
 bool fits(const Substitution& substitution, const Chart& chart);
 void dropUnfitSubstitutions(Chart& chart);
 
-// The names points and repeats get: A, B ... Z, A2, B2 ... Rank is 0-based.
-std::string letterName(int rank);
-// A name as letterName chooses them.
-bool isLetterName(const std::string& name);
-
 // Brings the points in line with the sizes: every size begins and ends at a point, and a lettered
 // point that sizes referred to in `before` goes when none does any more. While the letters of
 // `before` ran in order from the right they still do, names given by hand apart; else a new point

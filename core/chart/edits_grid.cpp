@@ -3,6 +3,7 @@
 
 #include "core/chart/edit_steps.h"
 #include "core/chart/edits.h"
+#include "core/chart/letter_names.h"
 #include "core/chart/shift.h"
 
 namespace lacewright {

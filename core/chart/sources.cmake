@@ -8,6 +8,7 @@ target_sources(core PRIVATE
     chart/edits_repeats.cpp
     chart/edits_sizes.cpp
     chart/frame_problem.cpp
+    chart/letter_names.cpp
     chart/point_letters.cpp
     chart/repeat_overlap.cpp
     chart/row.cpp

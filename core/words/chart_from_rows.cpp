@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/base/text.h"
+#include "core/chart/letter_names.h"
 #include "core/words/chart_plan.h"
 #include "core/words/compare.h"
 #include "core/words/open_repeats.h"
@@ -86,7 +87,7 @@ class SizesDrawer {
             plan.castOn = pattern_.castOn->of(i);
             plan.times.assign(boxes->times[i].begin(), boxes->times[i].end());
             for (std::size_t box = 0; box < plan.times.size(); ++box)
-                plan.names.emplace_back(1, static_cast<char>('A' + box % 26));
+                plan.names.push_back(letterName(static_cast<int>(box)));
         }
         drawers_ = std::move(drawers);
         return {};

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "core/base/text.h"
+#include "core/chart/letter_names.h"
 #include "core/count/path.h"
 #include "core/words/row_proof.h"
 
@@ -59,11 +60,8 @@ std::vector<std::string> repeatNames(const Chart& chart) {
     }
     if (names.size() == chart.repeats.size()) return names;
     names.clear();
-    for (std::size_t i = 0; i < chart.repeats.size(); ++i) {
-        const std::string letter(1, static_cast<char>('A' + i % 26));
-        const std::size_t round = std::min<std::size_t>(i / 26, 26);
-        names.push_back(round == 0 ? letter : static_cast<char>('A' + round - 1) + letter);
-    }
+    for (std::size_t i = 0; i < chart.repeats.size(); ++i)
+        names.push_back(letterName(static_cast<int>(i)));
     return names;
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/chart/letter_names.h"
 #include "core/words/prove.h"
 
 namespace lacewright {
@@ -175,7 +176,7 @@ std::optional<NamedRepeats> withNamedRepeats(const WrittenPattern& pattern) {
         WrittenPattern& own = named.patterns.emplace_back(pattern);
         std::vector<int>& times = named.times.emplace_back();
         for (std::size_t i = 0; i < counts.size(); ++i) {
-            own.counts.emplace_back(1, static_cast<char>('A' + i % 26));
+            own.counts.push_back(letterName(static_cast<int>(i)));
             times.push_back(counts[i][size]);
         }
         for (std::size_t r = 0; r < rows.size(); ++r) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "core/chart/letter_names.h"
 #include "core/words/column_layout.h"
 #include "core/words/loop_look.h"
 
@@ -174,7 +175,7 @@ class Grid {
         std::vector<int> taken(laid_.size(), 0);  // columns up to the box before, by row
         for (std::size_t i = 0; i < boxes_; ++i) {
             Repeat repeat = box(i, chart.width, taken);
-            repeat.name = std::string(1, static_cast<char>('A' + i % 26));
+            repeat.name = letterName(static_cast<int>(i));
             chart.repeats.push_back(std::move(repeat));
         }
     }

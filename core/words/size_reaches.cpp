@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <set>
 
+#include "core/chart/letter_names.h"
+
 namespace lacewright {
 
 namespace {
@@ -107,9 +109,7 @@ void letterReaches(Chart& chart) {
     for (const Size& size : chart.sizes) columns.insert({size.reach.start, size.reach.end});
     chart.points.clear();
     for (const int column : columns) {
-        if (chart.points.size() >= 26) return;
-        const char letter = static_cast<char>('A' + static_cast<int>(chart.points.size()));
-        chart.points.push_back({std::string(1, letter), column, {}});
+        chart.points.push_back({letterName(static_cast<int>(chart.points.size())), column, {}});
     }
 }
 
