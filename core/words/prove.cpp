@@ -3,21 +3,19 @@
 #include <algorithm>
 
 #include "core/words/marker_places.h"
-#include "core/words/row_attempt.h"
+#include "core/words/reading_chooser.h"
 
 namespace lacewright {
 
 namespace {
 
 constexpr Variable kCastOnCount = 0;
-constexpr Variable kVariablesPerRow = 100;  // each row worked brings up to so many of its own
-constexpr std::size_t kFewReadings = 3;     // to look further ahead with
-constexpr std::size_t kRowsAhead = 3;       // that decide how a turn is meant
-constexpr std::size_t kMostWorked = 4000;   // rows, repeats of rows included
+constexpr std::size_t kMostWorked = 4000;  // rows, repeats of rows included
 
 class Prover {
  public:
-    Prover(const WrittenPattern& pattern, std::size_t size) : pattern_(pattern), size_(size) {}
+    Prover(const WrittenPattern& pattern, std::size_t size)
+        : pattern_(pattern), size_(size), chooser_(pattern, size) {}
 
     WrittenProof run(const std::optional<CastOn>& castOn) {
         proof_ = {};
@@ -96,63 +94,6 @@ class Prover {
             proof.stated = StatedMismatch{again.statedPlace, stated, AffineForm(*count)};
     }
 
-    std::vector<RowAttempt> attempts(const NeedleReach& reach, const WrittenRow& row,
-                                     Variable first) const {
-        std::vector<RowAttempt> all;
-        for (CountedRow& counted : readingsThere(row, size_, first, reach, pattern_.worked)) {
-            all.push_back(rowAttempt(reach.needle, std::move(counted)));
-        }
-        return all;
-    }
-
-    // The next `rows` rows from `index` on fit in some reading.
-    bool goesOn(const NeedleReach& reach, std::size_t index, std::size_t rows,
-                Variable first) const {
-        if (rows == 0 || index >= pattern_.rows.size()) return true;
-        std::size_t followed = 0;
-        for (const RowAttempt& next : attempts(reach, pattern_.rows[index], first)) {
-            if (!next.fits()) continue;
-            if (rows == 1 ||
-                goesOn(after(reach, next), index + 1, rows - 1, first + kVariablesPerRow))
-                return true;
-            if (++followed == kFewReadings) break;
-        }
-        return false;
-    }
-
-    // Chooses the reading that fits; of several the one that the stated count and then the next
-    // rows agree with. What is set aside at a turn shows only when the work has come back.
-    RowAttempt choose(std::size_t index, const WrittenRow& row) const {
-        const NeedleReach& reach = reach_;
-        std::vector<RowAttempt> all = attempts(reach, row, next_);
-        std::vector<std::size_t> good;
-        bool turns = false;
-        for (std::size_t i = 0; i < all.size(); ++i) {
-            if (!all[i].fits()) continue;
-            good.push_back(i);
-            turns = turns || all[i].counted.partial;
-        }
-        const auto keep = [&](auto test) {
-            if (good.size() <= 1) return;
-            std::vector<std::size_t> kept;
-            std::copy_if(good.begin(), good.end(), std::back_inserter(kept),
-                         [&](std::size_t i) { return test(after(reach, all[i])); });
-            if (!kept.empty()) good = std::move(kept);
-        };
-        keep([&](const NeedleReach& then) {
-            const auto& loops = then.needle.loops();
-            return !row.statedCount || !loops || !loops->isConstant() ||
-                   loops->constant() == row.statedCount->of(size_);
-        });
-        for (std::size_t rows = 1; rows <= (turns ? kRowsAhead : 1); ++rows) {
-            if (rows > 1 && good.size() > kFewReadings) break;
-            keep([&](const NeedleReach& then) {
-                return goesOn(then, index + 1, rows, next_ + kVariablesPerRow);
-            });
-        }
-        return std::move(all[good.empty() ? 0 : good.front()]);
-    }
-
     // The row with its landmarks settled as they lie now.
     WrittenRow rowNow(std::size_t index, bool first) {
         const WrittenRow& row = pattern_.rows[index];
@@ -164,7 +105,7 @@ class Prover {
 
     void work(std::size_t index, bool first) {
         const WrittenRow now = rowNow(index, first);
-        RowAttempt taken = choose(index, now);
+        RowAttempt taken = chooser_.choose(index, now, reach_, next_);
         next_ += kVariablesPerRow;
         reach_ = after(reach_, taken);
         WrittenRowProof row;
@@ -216,6 +157,7 @@ class Prover {
 
     const WrittenPattern& pattern_;
     std::size_t size_;
+    ReadingChooser chooser_;
     WrittenProof proof_;
     NeedleReach reach_;
     std::optional<LandmarkFollower> landmarks_;  // where a stretch goes differently far each time

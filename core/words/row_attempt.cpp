@@ -17,7 +17,18 @@ bool tooLarge(const AffineForm& form) {
            });
 }
 
+bool dropsOvers(const WrittenRow& row) {
+    return std::any_of(row.elements.begin(), row.elements.end(), [](const Element& e) {
+        const auto* aside = std::get_if<Aside>(&e.what);
+        return aside != nullptr && aside->term == kDropsOvers;
+    });
+}
+
 }  // namespace
+
+bool isWorkedThrough(const WrittenRow& row) {
+    return !dropsOvers(row) && !turnsSomewhere(row);
+}
 
 RowAttempt rowAttempt(const Needle& needle, CountedRow counted) {
     RowAttempt result;
@@ -62,11 +73,7 @@ std::vector<CountedRow> readingsThere(const WrittenRow& row, std::size_t size,
                                       Worked worked) {
     std::vector<CountedRow> all =
         readingsOver(row, size, firstVariable, reach.needle, reach.waiting, worked);
-    const bool drops = std::any_of(row.elements.begin(), row.elements.end(), [](const Element& e) {
-        const auto* aside = std::get_if<Aside>(&e.what);
-        return aside != nullptr && aside->term == kDropsOvers;
-    });
-    if (!drops || reach.overs.all == AffineForm()) return all;
+    if (!dropsOvers(row) || reach.overs.all == AffineForm()) return all;
     // What falls takes loops and makes none: all that the yarn overs made, or only what is beyond a
     // stitch for each of them.
     std::vector<CountedRow> dropping;

@@ -33,6 +33,9 @@ std::vector<CountedRow> readingsThere(const WrittenRow& row, std::size_t size,
                                       Variable firstVariable, const NeedleReach& reach,
                                       Worked worked);
 
+// The row goes from end to end and takes the same whatever the row below made.
+bool isWorkedThrough(const WrittenRow& row);
+
 // After the row is worked as attempted.
 NeedleReach after(const NeedleReach& reach, RowAttempt attempt);
 

@@ -1,21 +1,13 @@
 #pragma once
 
-#include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "core/count/needle.h"
-#include "core/words/written.h"
+#include "core/words/readings_chosen.h"
 
 namespace lacewright {
-
-// Which reading each kind of ambiguous words takes, by kind; a kind that is absent takes the usual.
-using ReadingsChosen = std::map<std::string, std::size_t>;
-// The reading that is chosen for these words.
-const Reading& chosenReading(const Choice& choice, const ReadingsChosen& chosen);
-// How often a group is worked by the readings chosen.
-std::int64_t chosenTimes(const Group& group, std::size_t size, const ReadingsChosen& chosen);
 
 // One of several ways to understand a row's words, as it was taken.
 struct TakenReading {

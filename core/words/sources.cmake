@@ -28,6 +28,8 @@ target_sources(core PRIVATE
     words/prove.cpp
     words/read_message.cpp
     words/reader.cpp
+    words/reading_chooser.cpp
+    words/readings_chosen.cpp
     words/remark_line.cpp
     words/right_side_stitch.cpp
     words/row_alignment.cpp

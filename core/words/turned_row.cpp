@@ -13,7 +13,7 @@ bool isAside(const Element& element, std::string_view term) {
 
 // What is worked from one turn to the next.
 struct Legs {
-    std::vector<Elements> legs;  // none of them empty
+    std::vector<Elements> legs;  // none of them empty; none at all where nothing turns
     bool turnsAtEnd = false;
     bool setsAside = false;  // "leave rem sts on a holder"
 };
@@ -63,7 +63,7 @@ class Turner {
           needle_(needle),
           worked_(worked),
           behind_(waiting),
-          legs_(legsOf(row.elements)) {}
+          legs_(turnsSomewhere(row) ? legsOf(row.elements) : Legs()) {}
 
     std::vector<CountedRow> run() {
         if (legs_.legs.size() > 1) return onItsWay();
@@ -198,6 +198,11 @@ class Turner {
 };
 
 }  // namespace
+
+bool turnsSomewhere(const WrittenRow& row) {
+    return std::any_of(row.elements.begin(), row.elements.end(),
+                       [](const Element& e) { return isAside(e, "turn") || isAside(e, "hold"); });
+}
 
 std::vector<CountedRow> readingsOver(const WrittenRow& row, std::size_t size,
                                      Variable firstVariable, const Needle& needle,

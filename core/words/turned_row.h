@@ -7,6 +7,9 @@
 // just made; the row after that comes to it again.
 namespace lacewright {
 
+// The row turns before its end, or leaves stitches on a holder.
+bool turnsSomewhere(const WrittenRow& row);
+
 // The readings of a row as it is worked over `needle`, of whose loops `waiting` are out of its
 // reach. Stitches that it does not come to stand on both sides of its forms.
 std::vector<CountedRow> readingsOver(const WrittenRow& row, std::size_t size,
