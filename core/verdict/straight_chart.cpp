@@ -172,6 +172,7 @@ std::vector<int> workedColumns(const Chart& chart, int rowIndex, Side side) {
 }
 
 std::optional<StraightChart> straightChart(const WrittenPattern& pattern, std::size_t size) {
+    if (!pattern.pieces.empty()) return std::nullopt;
     const WrittenPattern once = oncePattern(pattern, size);
     const auto drawn = chartFromRows(once, size);
     if (!drawn) return std::nullopt;

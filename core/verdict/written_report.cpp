@@ -29,6 +29,7 @@ class Account {
     void tell() {
         const AffineForm* before = nullptr;
         for (std::size_t i = 0; i < proof_.rows.size(); ++i) {
+            if (beginsPiece(proof_.rows[i].number)) before = nullptr;
             tellRow(i, before);
             before = &proof_.rows[i].after;
         }
@@ -42,6 +43,10 @@ class Account {
         const WrittenRow* row = number < 1 ? pattern_.findRow(number) : nullptr;
         if (row != nullptr) return row->label;  // "Set-up row"
         return (pattern_.worked == Worked::InTheRound ? "Round " : "Row ") + std::to_string(number);
+    }
+    bool beginsPiece(int number) const {
+        return std::any_of(pattern_.pieces.begin(), pattern_.pieces.end(),
+                           [&](const WrittenPiece& piece) { return piece.first == number; });
     }
     std::string words(const AffineForm& form) const {
         return form.text([this](Variable v) { return proof_.nameOf(v); });

@@ -21,8 +21,10 @@ class CastOnParser {
         if (named == 0 && !at_.isWord({"multiple", "multiples", "mult"})) return false;
         at_.advance(named);
         at_.accept(TokenKind::Colon);
-        at_.skipWords({"a", "an", "any", "number", "of", "sts", "stitches", "that", "may", "be",
-                       "can", "is", "divided", "divisible"});
+        at_.skipWords({"a",        "an",    "any",     "number", "of",      "sts",       "st",
+                       "stitches", "loops", "that",    "which",  "may",     "be",        "can",
+                       "will",     "is",    "are",     "divide", "divided", "divisible", "in",
+                       "as",       "many",  "loosely", "the"});
         WrittenCastOn castOn;
         castOn.place = place;
         if (at_.isWord({"even", "odd", "uneven"})) {
@@ -83,22 +85,43 @@ class CastOnParser {
         return true;
     }
 
+    // "for each edge": passed when it stands here.
+    bool forEachOf(std::initializer_list<std::string_view> what) {
+        if (!at_.isWord({"for", "at", "on"}) || !at_.isWord({"each", "every"}, 1) ||
+            !at_.isWord(what, 2))
+            return false;
+        at_.advance(3);
+        return true;
+    }
+    // "13 stitches for each pattern"
+    bool forEachPattern() {
+        return forEachOf({"pattern", "patt", "repeat", "rep", "scallop", "point", "leaf"});
+    }
+
     bool counts(WrittenCastOn& castOn) {
         if (forEach(castOn)) return true;
         const bool by = at_.previous().text == "by";
-        const bool multiple =
+        bool multiple =
             at_.acceptWord({"multiple", "multiples", "mult"}) || by || at_.acceptWord({"by"});
         at_.accept(TokenKind::Stop);
         at_.accept(TokenKind::Colon);
         at_.skipWords({"of", "by"});
         if (!at_.isNumber()) return false;
-        (multiple ? castOn.multiple : castOn.plus) = figure();
+        const Figure first = figure();
         at_.acceptStitchNoun();
+        if (!multiple) multiple = forEachPattern();
+        (multiple ? castOn.multiple : castOn.plus) = first;
         at_.accept(TokenKind::Comma);
         const bool plus = at_.accept(TokenKind::Plus) || at_.acceptWord({"plus", "and", "with"});
+        at_.skipWords({"add"});
         if (plus && at_.isNumber()) {
             // "multiple of 6 + 2"; "40 + 2 edge sts" is a sum.
-            const Figure more = figure();
+            Figure more = figure();
+            at_.skipWords({"over", "more", "extra"});
+            at_.acceptStitchNoun();
+            if (forEachOf({"edge", "side", "end"})) {
+                for (int& n : more.bySize) n = std::min(2 * n, kMaxFigure);
+            }
             if (castOn.multiple.of(0) > 0)
                 castOn.plus = more;
             else

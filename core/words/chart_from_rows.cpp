@@ -246,6 +246,9 @@ class SizesDrawer {
 
 Result<ChartFromRows> chartFromRows(const WrittenPattern& pattern,
                                     std::optional<std::size_t> size) {
+    if (!pattern.pieces.empty())
+        return refused(
+            "The text holds several pieces, each with a cast-on of its own; a chart draws one.");
     if (!size && pattern.sizeCount() > 1) {
         const auto once = withRowsOnce(pattern);
         if (!once) return SizesDrawer(pattern).run();

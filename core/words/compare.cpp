@@ -240,6 +240,10 @@ std::vector<ContrastedStitch> RowDifference::changes() const {
 
 Result<Comparison> compareRows(const Chart& chart, const WrittenPattern& pattern,
                                const std::string& size) {
+    if (!pattern.pieces.empty())
+        return refusal(
+            "The text holds several pieces, each with a cast-on of its own; a chart is compared "
+            "with one.");
     return Comparer(chart, pattern).run(size);
 }
 

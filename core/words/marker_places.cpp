@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/words/pieces.h"
+
 namespace lacewright {
 
 namespace {
@@ -170,6 +172,14 @@ WrittenRow settledRow(WrittenRow row, Side side, LandmarkFollower& needle) {
 }
 
 void settleMarkers(WrittenPattern& pattern) {
+    if (!pattern.pieces.empty()) {
+        auto row = pattern.rows.begin();
+        for (WrittenPattern& piece : piecesOf(pattern)) {
+            settleMarkers(piece);
+            row = std::move(piece.rows.begin(), piece.rows.end(), row);
+        }
+        return;
+    }
     if (!pattern.castOn || !goesToLandmark(pattern)) return;
     const std::vector<LandmarkTimes> found = Follow(pattern).run();
     for (WrittenRow& row : pattern.rows) putTimes(row.elements, found);

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/words/marker_places.h"
+#include "core/words/pieces.h"
 #include "core/words/reading_chooser.h"
 
 namespace lacewright {
@@ -188,6 +189,23 @@ std::optional<CastOn> demandedCastOn(const WrittenProof& proof) {
     return CastOn{static_cast<int>(multiple), static_cast<int>(plus)};
 }
 
+// Each piece by itself: their accounts behind one another.
+WrittenProof provePieces(const WrittenPattern& pattern, std::size_t size) {
+    WrittenProof all;
+    for (const WrittenPattern& piece : piecesOf(pattern)) {
+        WrittenProof proof = proveWritten(piece, size);
+        if (all.rows.empty()) {
+            all.castOn = proof.castOn;
+            all.countNames = std::move(proof.countNames);
+        }
+        all.knittable = all.knittable && proof.knittable;
+        for (const std::size_t index : proof.faulty) all.faulty.push_back(all.rows.size() + index);
+        std::move(proof.rows.begin(), proof.rows.end(), std::back_inserter(all.rows));
+        std::move(proof.again.begin(), proof.again.end(), std::back_inserter(all.again));
+    }
+    return all;
+}
+
 }  // namespace
 
 std::string WrittenProof::nameOf(Variable variable) const {
@@ -204,6 +222,7 @@ std::string WrittenProof::nameOf(Variable variable) const {
 }
 
 WrittenProof proveWritten(const WrittenPattern& pattern, std::size_t size) {
+    if (!pattern.pieces.empty()) return provePieces(pattern, size);
     Prover prover(pattern, size);
     if (pattern.castOn) return prover.run(pattern.castOn->of(size));
     WrittenProof proof = prover.run({});

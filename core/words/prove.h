@@ -46,7 +46,8 @@ struct RowsAgainProof {
 // written.
 struct WrittenProof {
     bool knittable = true;
-    // The last row leaves what the first one found; nothing when the rows are not knittable.
+    // The last row leaves what the first one found; nothing when the rows are not knittable or are
+    // those of several pieces.
     std::optional<bool> closes;
     // The same against the row that the pattern is repeated from, if there is one; a fault above
     // that row makes it false.

@@ -6,10 +6,12 @@
 #include "core/words/figure.h"
 #include "core/words/marker_places.h"
 #include "core/words/pattern_heading.h"
+#include "core/words/piece_line.h"
 #include "core/words/remark_line.h"
 #include "core/words/row_heading.h"
 #include "core/words/row_table.h"
 #include "core/words/rows_again.h"
+#include "core/words/text_lines.h"
 
 namespace lacewright {
 
@@ -17,15 +19,13 @@ namespace {
 
 constexpr std::size_t kMostMessages = 200;
 constexpr std::size_t kMostOwnStitches = 200;
-constexpr std::size_t kMostTitleWords = 6;
 
 class Reader {
  public:
     Reader(std::string_view text, Wording wording)
-        : text_(text), wording_(wording), table_(read_.messages) {}
+        : text_(text), wording_(wording), table_(read_.messages), lines_(text) {}
 
     ReadRows run() {
-        splitLines();
         readHeadings();
         readRows();
         if (table_.empty() && !read_.hasErrors()) {
@@ -43,97 +43,8 @@ class Reader {
     }
 
  private:
-    using Line = std::vector<Token>;  // without its NewLine, with an End of its own; empty: blank
-
     void error(const Place& place, std::string what, std::string expected = {}) {
         read_.messages.push_back({true, place, std::move(what), std::move(expected), {}});
-    }
-
-    void splitLines() {
-        Line line;
-        for (Token& token : tokenize(text_)) {
-            if (token.kind != TokenKind::NewLine && token.kind != TokenKind::End) {
-                line.push_back(std::move(token));
-                continue;
-            }
-            Token end = std::move(token);
-            end.kind = TokenKind::End;
-            end.text.clear();
-            end.place.length = 0;
-            const bool blank = line.empty();
-            if (!blank) {
-                line.push_back(std::move(end));
-                fillNones(line);
-                passTitle(line);
-            }
-            lines_.push_back(std::move(line));
-            line.clear();
-        }
-    }
-
-    // "Shape armholes: BO 5 sts at beg of next 2 rows", "Lace panel: Row 1: ..": the words before
-    // the row name a part of the work.
-    static void passTitle(Line& line) {
-        std::size_t words = 0;
-        while (line[words].kind == TokenKind::Word && words < kMostTitleWords) ++words;
-        const bool part = TokenCursor(line).isWord(
-            {"shape", "shaping", "divide", "left", "right", "back", "front", "sleeve", "sleeves",
-             "neck", "body", "yoke", "hem", "cuff", "border", "edging", "lace", "panel"});
-        if (!part || line[words].kind != TokenKind::Colon) return;
-        const Line rest(line.begin() + static_cast<std::ptrdiff_t>(words) + 1, line.end());
-        if (rest.size() > 1 && beginsRow(rest)) line = rest;
-    }
-
-    static bool beginsRow(const Line& line) {
-        TokenCursor at(line);
-        if (parseRowHeading(at)) return true;
-        std::vector<ReadMessage> messages;
-        std::size_t sizes = 0;
-        if (!parseRowsAgain(at, {messages, sizes}).empty()) return true;
-        Line copy = line;
-        return parseAtBeginnings(copy) > 0;
-    }
-
-    // "Rows 1-8 form the pattern": which rows, not what they are.
-    static bool namesRows(const Line& line) {
-        TokenCursor at(line);
-        std::vector<ReadMessage> messages;
-        std::size_t sizes = 0;
-        const auto again = parseRowsAgain(at, {messages, sizes});
-        return !again.empty() && again.front().named;
-    }
-
-    bool rowsFollow(std::size_t index) const {
-        return std::any_of(lines_.begin() + static_cast<std::ptrdiff_t>(index) + 1, lines_.end(),
-                           [](const Line& line) { return !line.empty() && beginsRow(line); });
-    }
-
-    // The line above is a sentence of its own, or there is none.
-    bool standsAlone(std::size_t index) const {
-        if (index == 0 || lines_[index - 1].empty()) return true;
-        const Line& above = lines_[index - 1];
-        const TokenKind last = above[above.size() - 2].kind;
-        const TokenCursor end({above[above.size() - 2], above.back()});
-        return last != TokenKind::Comma && last != TokenKind::Semicolon &&
-               last != TokenKind::Colon && last != TokenKind::Star && last != TokenKind::Open &&
-               !end.isWord({"rep", "repeat", "from", "to", "and", "then", "last", "until", "in"});
-    }
-
-    bool isRemark(std::size_t index) const {
-        return isRemarkLine(TokenCursor(lines_[index]), standsAlone(index));
-    }
-
-    // A heading of a row with a slip in it, "Rwo 3: k2".
-    bool isMisspelt(std::size_t index) const {
-        return standsAlone(index) && !nearestHeading(TokenCursor(lines_[index])).empty();
-    }
-
-    // The line above is blank or ends as a sentence does.
-    bool followsSentence(std::size_t index) const {
-        if (index == 0 || lines_[index - 1].empty()) return true;
-        const Line& above = lines_[index - 1];
-        const TokenKind last = above[above.size() - 2].kind;
-        return last == TokenKind::Stop || last == TokenKind::Close;
     }
 
     // "Rep these 2 rows 3 times more, dec 1 st at end of last row".
@@ -163,6 +74,20 @@ class Reader {
         }
         for (int& number : heading.numbers) number += part_;
         parted_ = false;
+    }
+
+    std::optional<PieceStart> startsPiece(std::size_t index) const {
+        if (table_.empty() || !lines_.rowsBegin(index)) return {};
+        return pieceStart(TokenCursor(lines_[index]), text_, sizes_);
+    }
+    void beginPiece(const PieceStart& piece, const Place& place) {
+        part_ = table_.beginPiece(piece.castOn);
+        read_.messages.push_back({false,
+                                  place,
+                                  "another piece begins here; its rows are counted on from row " +
+                                      std::to_string(part_ + 1),
+                                  {},
+                                  {}});
     }
 
     void passOver(const Line& line, const char* why = "this line works no row and is passed over") {
@@ -226,13 +151,14 @@ class Reader {
         const auto isProse = [&](std::size_t i) {
             const TokenCursor line(lines_[i]);
             if (isPlainRowsLine(line)) return false;
-            if (followsSentence(i) && isProseLine(line, vocabulary)) return true;
-            return standsAlone(i) && (isGlossaryLine(line, vocabulary) ||
-                                      (nearestHeading(line).empty() &&
-                                       !holdsStitches(line, vocabulary) && !continuesRow(line)));
+            if (lines_.followsSentence(i) && isProseLine(line, vocabulary)) return true;
+            return lines_.standsAlone(i) &&
+                   (isGlossaryLine(line, vocabulary) ||
+                    (nearestHeading(line).empty() && !holdsStitches(line, vocabulary) &&
+                     !continuesRow(line)));
         };
         for (std::size_t i = 0; i < lines_.size(); ++i) {
-            if (lines_[i].empty() || isRemark(i)) {
+            if (lines_[i].empty() || lines_.isRemark(i)) {
                 parted_ = true;
                 continue;
             }
@@ -247,8 +173,9 @@ class Reader {
                 Line body(lines_[i].begin() + static_cast<std::ptrdiff_t>(at.position()),
                           lines_[i].end());
                 while (i + 1 < lines_.size() && !lines_[i + 1].empty() &&
-                       !beginsRow(lines_[i + 1]) && !isRemark(i + 1) && !isProse(i + 1) &&
-                       !isMisspelt(i + 1) && !isPlainRowsLine(TokenCursor(lines_[i + 1]))) {
+                       !beginsRow(lines_[i + 1]) && !lines_.isRemark(i + 1) && !isProse(i + 1) &&
+                       !lines_.isMisspelt(i + 1) && !startsPiece(i + 1) &&
+                       !isPlainRowsLine(TokenCursor(lines_[i + 1]))) {
                     body.pop_back();
                     ++i;
                     body.insert(body.end(), lines_[i].begin(), lines_[i].end());
@@ -282,7 +209,9 @@ class Reader {
                 heading.nextRows = rows;
                 heading.label = "Next row";
                 table_.add(heading, parsed(std::move(lines_[i]), vocabulary), place);
-            } else if (!table_.empty() && !rowsFollow(i) && isCastOnLine(at)) {
+            } else if (const auto piece = startsPiece(i)) {
+                beginPiece(*piece, place);
+            } else if (!table_.empty() && isCastOnLine(at) && !lines_.rowsFollow(i)) {
                 passOver(lines_[i],
                          "a cast-on that stands behind the rows is not counted with them");
             } else if (saysHowOften(at) && !isGlossaryLine(at, vocabulary)) {
@@ -316,11 +245,31 @@ class Reader {
     Wording wording_;
     ReadRows read_;
     RowTable table_;
-    std::vector<Line> lines_;
+    TextLines lines_;
     std::size_t sizes_ = 0;
     int part_ = 0;         // rows before the part of the work that is read
     bool parted_ = false;  // lines that are no rows stand before the next one
 };
+
+// The text says itself which wording it uses.
+bool saysWording(std::string_view text) {
+    const TextLines lines(text);
+    return std::any_of(lines.begin(), lines.end(), [](const Line& line) {
+        return !line.empty() && TokenCursor(line).isWord({"wording"});
+    });
+}
+
+std::ptrdiff_t errorsIn(const ReadRows& read) {
+    return std::count_if(read.messages.begin(), read.messages.end(),
+                         [](const ReadMessage& m) { return m.error; });
+}
+
+// Requires: there is one.
+Place firstError(const ReadRows& read) {
+    return std::find_if(read.messages.begin(), read.messages.end(),
+                        [](const ReadMessage& m) { return m.error; })
+        ->place;
+}
 
 }  // namespace
 
@@ -336,7 +285,20 @@ bool ReadRows::hasErrors() const {
 }
 
 ReadRows readWritten(std::string_view text, const ReadOptions& options) {
-    return Reader(text, options.wording).run();
+    ReadRows read = Reader(text, options.wording).run();
+    if (options.wording == Wording::Older || !read.hasErrors() || saysWording(text)) return read;
+    // Words that only older books use show what the text is.
+    ReadRows older = Reader(text, Wording::Older).run();
+    if (errorsIn(older) >= errorsIn(read)) return read;
+    const Place place = firstError(read);
+    older.messages.insert(older.messages.begin(),
+                          {false,
+                           place,
+                           "these words are read as books before 1920 use them: \"o\" is an over, "
+                           "\"n\" narrows, \"make 1\" is an over",
+                           {},
+                           {}});
+    return older;
 }
 
 }  // namespace lacewright

@@ -1,6 +1,9 @@
 #include "core/words/row_numbers.h"
 
 #include <algorithm>
+#include <array>
+#include <map>
+#include <string>
 
 namespace lacewright {
 
@@ -12,9 +15,30 @@ void addRange(std::vector<int>& numbers, int to, int step) {
         numbers.push_back(n);
 }
 
+// "xiv", in the usual way of writing; 0 for another word. An "l" is a 1 mistyped.
+int romanNumber(const std::string& word) {
+    constexpr int kLargest = 39;
+    static const std::map<std::string, int, std::less<>> kNumbers = [] {
+        const std::array<const char*, 10> ones = {"",  "i",  "ii",  "iii",  "iv",
+                                                  "v", "vi", "vii", "viii", "ix"};
+        const std::array<const char*, 4> tens = {"", "x", "xx", "xxx"};
+        std::map<std::string, int, std::less<>> numbers;
+        for (int n = 1; n <= kLargest; ++n)
+            numbers[std::string(tens[static_cast<std::size_t>(n / 10)]) +
+                    ones[static_cast<std::size_t>(n % 10)]] = n;
+        return numbers;
+    }();
+    const auto found = kNumbers.find(word);
+    return found == kNumbers.end() ? 0 : found->second;
+}
+
 int numberOrOrdinal(TokenCursor& at, bool ordinals) {
     if (ordinals) return at.ordinal(true);
-    if (!at.isNumber()) return 0;
+    if (!at.isNumber()) {
+        const int roman = at.is(TokenKind::Word) ? romanNumber(at.peek().text) : 0;
+        if (roman > 0) at.advance();
+        return roman;
+    }
     const int value = at.peek().value;
     at.advance();
     return value;

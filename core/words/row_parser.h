@@ -156,6 +156,8 @@ class RowParser {
     // row_parser_times.cpp
     void workedTimes(Elements& out, Element element, const Figure& times);
     void workedUntil(Elements& out, Element element, const Tail& tail, bool counted);
+    bool wrapsForPurl();
+    static Element wrappedForPurl(Working one, Working two, const Place& place);
     bool evenly(Elements& out);
 
     // row_parser_into.cpp

@@ -28,7 +28,9 @@ bool RowParser::moreFollows() {
 RowParser::Ending RowParser::parseEnding() {
     Ending ending;
     skipSeparators();
-    const bool ends = at_.acceptWord({"ending", "end", "ends", "finishing", "finish"});
+    at_.skipWords({"but"});
+    const bool ends = at_.acceptWord(
+        {"ending", "end", "ends", "finishing", "finish", "terminate", "terminating"});
     const bool omits = !ends && at_.acceptWord({"omitting", "omit"});
     if (!ends && !omits) return ending;
     bool last = false;

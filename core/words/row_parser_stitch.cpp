@@ -83,6 +83,9 @@ void RowParser::stitch(Elements& out, const TermMatch& match, const Place& place
             std::swap(readings[0], readings[1]);
         }
     }
+    if (work.takes == 0 && work.makes == 2 && !tail.any() && wrapsForPurl())
+        return out.push_back(
+            wrappedForPurl(working(*context_.vocabulary.find("yo"), {}), work, element.place));
     if (dropsSeveral) {
         Choice several;
         for (const int loops : {2, 1, 3, 4}) {

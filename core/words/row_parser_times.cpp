@@ -23,6 +23,11 @@ void RowParser::workedTimes(Elements& out, Element element, const Figure& times)
     const auto* work = std::get_if<Working>(&element.what);
     const Place place = spanning(element.place, at_.previous().place);
     const bool alone = !work || isYarnOver(*work) || out.empty() || times == Figure(1);
+    if (work && isYarnOver(*work) && times == Figure(2) && wrapsForPurl()) {
+        Working two = *work;
+        two.count = times;
+        return out.push_back(wrappedForPurl(*work, two, place));
+    }
     Element usual{place, Group{{element}, times}};
     if (alone) return out.push_back(std::move(usual));
 
@@ -50,6 +55,22 @@ void RowParser::workedTimes(Elements& out, Element element, const Figure& times)
         choice.readings.push_back(std::move(reading));
     }
     out.push_back({spanning(before.front().place, place), std::move(choice)});
+}
+
+// In older books "th o twice, p 2 tog" lays the thread right round the needle, since a purl stitch
+// follows: it makes one loop.
+bool RowParser::wrapsForPurl() {
+    if (context_.vocabulary.wording() != Wording::Older) return false;
+    const std::size_t start = at_.position();
+    skipSeparators();
+    const auto next = context_.vocabulary.match(at_.tokens(), at_.position());
+    at_.moveTo(start);
+    return next && next->number == 2 && next->term->rightId == "p#tog";
+}
+
+Element RowParser::wrappedForPurl(Working one, Working two, const Place& place) {
+    return {place, Choice{{{"the thread round the needle, one loop", {{place, std::move(one)}}},
+                           {"two overs", {{place, std::move(two)}}}}}};
 }
 
 // "k to end"; "k1, p1 to end" alternates the two.

@@ -64,7 +64,7 @@ void RowTable::add(const RowHeading& heading, ParsedRow parsed, const Place& pla
 void RowTable::countBeforeRowOne() {
     const bool named = std::all_of(rows_.begin(), rows_.end(),
                                    [](const auto& row) { return row.second.heading.next; });
-    if (rows_.empty() || !named) return;
+    if (rows_.empty() || !named || !pieces_.empty()) return;
     std::map<int, Entry> before;
     for (auto& [number, entry] : rows_) {
         if (entry.sameAs) *entry.sameAs -= current_;
@@ -167,6 +167,16 @@ int RowTable::beginPart() {
     return parts_.back();
 }
 
+int RowTable::beginPiece(const std::optional<WrittenCastOn>& castOn) {
+    if (awaitsPiece()) {
+        pieces_.back().castOn = castOn;  // nothing was worked on the one before
+        return parts_.back();
+    }
+    const int part = beginPart();
+    pieces_.push_back({part + 1, castOn});
+    return part;
+}
+
 bool RowTable::inFamily(const Entry& family, int number, Side firstSide) {
     const int base = family.heading.numbers.empty() ? 0 : family.heading.numbers.back();
     if (number < base) return false;
@@ -258,13 +268,19 @@ void RowTable::settleSides(WrittenPattern& pattern) {
     if (pattern.worked == Worked::InTheRound) return;
     std::optional<Side> known;
     int knownAt = 0;
+    int first = 1;  // row of the piece
+    auto piece = pieces_.begin();
     for (WrittenRow& row : pattern.rows) {
+        if (piece != pieces_.end() && row.number >= piece->first) {
+            first = piece++->first;
+            known.reset();
+        }
         const Entry& entry = rows_.at(row.number);
         const auto expected = [&](Side side, int at) {
             const bool same = (row.number - at) % 2 == 0;
             return same ? side : side == Side::Right ? Side::Wrong : Side::Right;
         };
-        row.side = known ? expected(*known, knownAt) : expected(Side::Right, 1);
+        row.side = known ? expected(*known, knownAt) : expected(Side::Right, first);
         const bool own = entry.heading.side && entry.heading.numbers.size() <= 1 &&
                          entry.heading.family == RowFamily::None;
         if (!own) continue;
@@ -281,6 +297,7 @@ void RowTable::settleSides(WrittenPattern& pattern) {
         // Rows before the first one marked take their side from it.
         for (WrittenRow& before : pattern.rows) {
             if (before.number >= row.number) break;
+            if (before.number < first && piece != pieces_.begin()) continue;
             if (knownAt == row.number && !rows_.at(before.number).heading.side) {
                 before.side = (row.number - before.number) % 2 == 0 ? row.side
                               : row.side == Side::Right             ? Side::Wrong
@@ -320,6 +337,8 @@ void RowTable::finish(WrittenPattern& pattern) {
     settleSides(pattern);
     if (!pattern.repeatFrom) pattern.repeatFrom = repeatFrom_;
     pattern.again = again_;
+    if (awaitsPiece()) pieces_.pop_back();
+    pattern.pieces = pieces_;
 }
 
 }  // namespace lacewright

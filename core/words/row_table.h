@@ -27,6 +27,10 @@ class RowTable {
     // Another part of the work whose rows are numbered from 1 again: gives what is to be added to
     // their numbers.
     int beginPart();
+    // A piece of the work with loops of its own; gives the same.
+    int beginPiece(const std::optional<WrittenCastOn>& castOn);
+    // A piece has begun and has no rows yet.
+    bool awaitsPiece() const { return !pieces_.empty() && pieces_.back().first > lastNumber(); }
 
     // Numbers count through all parts.
     void add(const RowHeading& heading, ParsedRow parsed, const Place& place);
@@ -58,6 +62,7 @@ class RowTable {
     std::vector<Entry> families_;
     std::vector<int> parts_ = {0};  // rows before each part
     std::vector<RowsAgain> again_;
+    std::vector<WrittenPiece> pieces_;
     std::optional<int> repeatFrom_;
     int repeatTo_ = 0;
     int current_ = 0;

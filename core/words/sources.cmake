@@ -25,6 +25,8 @@ target_sources(core PRIVATE
     words/open_repeats.cpp
     words/own_stitch_line.cpp
     words/pattern_heading.cpp
+    words/piece_line.cpp
+    words/pieces.cpp
     words/prove.cpp
     words/read_message.cpp
     words/reader.cpp
@@ -66,6 +68,7 @@ target_sources(core PRIVATE
     words/shape_fit.cpp
     words/sized_boxes.cpp
     words/stitch_words.cpp
+    words/text_lines.cpp
     words/token_cursor.cpp
     words/turned_row.cpp
     words/unrolled_row.cpp

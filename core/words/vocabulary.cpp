@@ -70,7 +70,7 @@ Vocabulary::Index Vocabulary::indexOf(Wording wording) {
     return index;
 }
 
-Vocabulary::Vocabulary(Wording wording) {
+Vocabulary::Vocabulary(Wording wording) : wording_(wording) {
     static const Index modern = indexOf(Wording::Modern);
     static const Index older = indexOf(Wording::Older);
     builtIn_ = wording == Wording::Older ? &older : &modern;

@@ -72,6 +72,7 @@ class Vocabulary {
     Vocabulary(const Vocabulary&) = delete;  // spellings point at its own terms
     Vocabulary& operator=(const Vocabulary&) = delete;
 
+    Wording wording() const { return wording_; }
     void define(const std::string& name, int takes, int makes);
     // The term that begins at `tokens[at]`. Requires: the last token is End.
     std::optional<TermMatch> match(const std::vector<Token>& tokens, std::size_t at) const;
@@ -99,6 +100,7 @@ class Vocabulary {
     static std::optional<TermMatch> matched(const Spelling& spelling,
                                             const std::vector<Token>& tokens, std::size_t at);
 
+    Wording wording_;
     const Index* builtIn_;
     std::deque<Term> ownTerms_;
     Index own_;

@@ -150,6 +150,12 @@ struct RowsAgain {
     Place statedPlace;
 };
 
+// A further piece of the work, "Sleeve", which begins with loops of its own.
+struct WrittenPiece {
+    int first = 1;                        // number of its first row
+    std::optional<WrittenCastOn> castOn;  // nothing: the text does not say how many there are
+};
+
 struct WrittenPattern {
     std::string title;
     std::string source;  // the lines "Source:", "Author:", "Year:" and "Place:", joined by commas
@@ -159,9 +165,10 @@ struct WrittenPattern {
     // Names for how often a repeat is worked, the same on every row that uses them: "A", "B".
     std::vector<std::string> counts;
     std::vector<OwnStitch> ownStitches;
-    std::optional<int> repeatFrom;  // row number that follows the last row
-    std::vector<RowsAgain> again;   // by ascending `after`
-    std::vector<WrittenRow> rows;   // by ascending number; each row written out once
+    std::optional<int> repeatFrom;     // row number that follows the last row
+    std::vector<RowsAgain> again;      // by ascending `after`
+    std::vector<WrittenRow> rows;      // by ascending number; each row written out once
+    std::vector<WrittenPiece> pieces;  // behind the first one, by ascending first row
 
     std::size_t sizeCount() const { return sizes.empty() ? 1 : sizes.size(); }
     const WrittenRow* findRow(int number) const;
