@@ -104,8 +104,8 @@ class Comparer {
         }
     }
 
-    // A text that begins with a set-up row, or above row 1 and so would end beyond the chart,
-    // counts as the chart does.
+    // A text that begins with a set-up row, or above row 1 and so would end beyond the chart, or
+    // one that leaves numbers out and has as many rows as the chart, counts as the chart does.
     void numberAsCharted() {
         if (pattern_.rows.empty()) return;
         const int first = chart_.rowNumber(0);
@@ -113,6 +113,14 @@ class Comparer {
             chart_.rowNumber(chart_.height() - 1) + (chart_.uncharted == Uncharted::None ? 0 : 1);
         const int offset = pattern_.rows.front().number - first;
         const int end = pattern_.rows.back().number;
+        const bool leavesOut =
+            end - pattern_.rows.front().number >= static_cast<int>(pattern_.rows.size());
+        if (leavesOut && chart_.uncharted == Uncharted::None &&
+            pattern_.rows.size() == static_cast<std::size_t>(chart_.height())) {
+            for (std::size_t i = 0; i < pattern_.rows.size(); ++i)
+                pattern_.rows[i].number = chart_.rowNumber(static_cast<int>(i));
+            return;
+        }
         if (offset == 0 || end - offset > last || (offset > 0 && end <= last)) return;
         for (WrittenRow& row : pattern_.rows) row.number -= offset;
     }

@@ -11,6 +11,7 @@
 #include "core/words/row_heading.h"
 #include "core/words/row_table.h"
 #include "core/words/rows_again.h"
+#include "core/words/shaping_line.h"
 #include "core/words/text_lines.h"
 
 namespace lacewright {
@@ -45,15 +46,6 @@ class Reader {
  private:
     void error(const Place& place, std::string what, std::string expected = {}) {
         read_.messages.push_back({true, place, std::move(what), std::move(expected), {}});
-    }
-
-    // "Rep these 2 rows 3 times more, dec 1 st at end of last row".
-    static bool saysShaping(TokenCursor at) {
-        for (; !at.atEnd(); at.advance()) {
-            if (at.isWord({"inc", "dec", "increase", "decrease", "increasing", "decreasing"}))
-                return true;
-        }
-        return false;
     }
 
     // Rows of another part of the work that are numbered from 1 again are counted on. Lines that
@@ -139,91 +131,156 @@ class Reader {
         if (heading && heading->round) read_.pattern.worked = Worked::InTheRound;
     }
 
-    ParsedRow parsed(Line line, const Vocabulary& vocabulary) {
+    ParsedRow parsed(Line line) {
         const FigureContext figures{read_.messages, sizes_, true};
-        return RowParser(std::move(line), {vocabulary, figures, read_.pattern.counts}).parse();
+        return RowParser(std::move(line), {*vocabulary_, figures, read_.pattern.counts}).parse();
+    }
+
+    bool isProse(std::size_t index) const {
+        const TokenCursor line(lines_[index]);
+        if (isPlainRowsLine(line)) return false;
+        if (lines_.followsSentence(index) && isProseLine(line, *vocabulary_)) return true;
+        return lines_.standsAlone(index) &&
+               (isGlossaryLine(line, *vocabulary_) ||
+                (nearestHeading(line).empty() && !holdsStitches(line, *vocabulary_) &&
+                 !continuesRow(line)));
     }
 
     void readRows() {
-        Vocabulary vocabulary(wording_);
+        vocabulary_.emplace(wording_);
         for (const OwnStitch& own : read_.pattern.ownStitches)
-            vocabulary.define(own.name, own.takes, own.makes);
-        const auto isProse = [&](std::size_t i) {
-            const TokenCursor line(lines_[i]);
-            if (isPlainRowsLine(line)) return false;
-            if (lines_.followsSentence(i) && isProseLine(line, vocabulary)) return true;
-            return lines_.standsAlone(i) &&
-                   (isGlossaryLine(line, vocabulary) ||
-                    (nearestHeading(line).empty() && !holdsStitches(line, vocabulary) &&
-                     !continuesRow(line)));
-        };
+            vocabulary_->define(own.name, own.takes, own.makes);
         for (std::size_t i = 0; i < lines_.size(); ++i) {
             if (lines_[i].empty() || lines_.isRemark(i)) {
                 parted_ = true;
-                continue;
-            }
-            if (isPlainRowsLine(TokenCursor(lines_[i]))) {
+            } else if (isPlainRowsLine(TokenCursor(lines_[i]))) {
                 passOver(lines_[i],
                          "these rows change no count; without numbers they are left out");
-                continue;
-            }
-            TokenCursor at(lines_[i]);
-            const Place place = at.peek().place;
-            if (const auto rowHeading = namesRows(lines_[i]) ? std::nullopt : parseRowHeading(at)) {
-                Line body(lines_[i].begin() + static_cast<std::ptrdiff_t>(at.position()),
-                          lines_[i].end());
-                while (i + 1 < lines_.size() && !lines_[i + 1].empty() &&
-                       !beginsRow(lines_[i + 1]) && !lines_.isRemark(i + 1) && !isProse(i + 1) &&
-                       !lines_.isMisspelt(i + 1) && !startsPiece(i + 1) &&
-                       !isPlainRowsLine(TokenCursor(lines_[i + 1]))) {
-                    body.pop_back();
-                    ++i;
-                    body.insert(body.end(), lines_[i].begin(), lines_[i].end());
-                }
-                if (body.size() == 1) {
-                    error(place, "this row says nothing", "its stitches");
-                    continue;
-                }
-                spellOutEachEnd(body);
-                RowHeading heading = *rowHeading;
-                countOn(heading, place);
-                ParsedRow row = parsed(std::move(body), vocabulary);
-                if (row.same) {
-                    for (int& number : row.same->numbers) number += part_;
-                }
-                table_.add(heading, std::move(row), place);
-            } else if (const auto again = parseRowsAgain(at, {read_.messages, sizes_});
-                       !again.empty()) {
-                if (saysShaping(at))
-                    error(at.peek().place,
-                          "shaping behind a sentence that repeats rows is not read",
-                          "the row that shapes, written out");
-                for (RowsAgainWords words : again) {
-                    if (words.first > 0) words.first += part_;
-                    if (words.last > 0) words.last += part_;
-                    table_.repeat(words);
-                }
-            } else if (const int rows = parseAtBeginnings(lines_[i])) {
-                RowHeading heading;
-                heading.next = true;
-                heading.nextRows = rows;
-                heading.label = "Next row";
-                table_.add(heading, parsed(std::move(lines_[i]), vocabulary), place);
-            } else if (const auto piece = startsPiece(i)) {
-                beginPiece(*piece, place);
-            } else if (!table_.empty() && isCastOnLine(at) && !lines_.rowsFollow(i)) {
-                passOver(lines_[i],
-                         "a cast-on that stands behind the rows is not counted with them");
-            } else if (saysHowOften(at) && !isGlossaryLine(at, vocabulary)) {
-                error(place, "which rows are worked again here is not understood",
-                      "a sentence such as \"Rep rows 3 and 4 5 more times\"");
-            } else if (isProse(i) || (table_.empty() && isProseLine(at, vocabulary)) ||
-                       (nearestHeading(at).empty() && !holdsStitches(at, vocabulary))) {
-                passOver(lines_[i]);
             } else {
-                strangeLine(lines_[i]);
+                i = readRow(i);
             }
         }
+    }
+
+    // Gives the last line that was read.
+    std::size_t readRow(std::size_t index) {
+        TokenCursor at(lines_[index]);
+        const auto heading = namesRows(lines_[index]) ? std::nullopt : parseRowHeading(at);
+        if (!heading) {
+            readSentence(index);
+            return index;
+        }
+        const Place place = lines_[index].front().place;
+        Line body(lines_[index].begin() + static_cast<std::ptrdiff_t>(at.position()),
+                  lines_[index].end());
+        std::size_t last = index;
+        while (last + 1 < lines_.size() && goesOn(last + 1)) {
+            body.pop_back();
+            ++last;
+            body.insert(body.end(), lines_[last].begin(), lines_[last].end());
+        }
+        if (body.size() == 1) {
+            error(place, "this row says nothing", "its stitches");
+            return last;
+        }
+        spellOutEachEnd(body);
+        RowHeading counted = *heading;
+        countOn(counted, place);
+        ParsedRow row = parsed(std::move(body));
+        if (row.same) {
+            for (int& number : row.same->numbers) number += part_;
+        }
+        table_.add(counted, std::move(row), place);
+        return last;
+    }
+
+    // The line goes on with the row above it.
+    bool goesOn(std::size_t index) const {
+        const Line& line = lines_[index];
+        return !line.empty() && !beginsRow(line) && !lines_.isRemark(index) && !isProse(index) &&
+               !lines_.isMisspelt(index) && !startsPiece(index) &&
+               !isPlainRowsLine(TokenCursor(line));
+    }
+
+    // A line that does not begin with the name of a row.
+    void readSentence(std::size_t index) {
+        Line& line = lines_[index];
+        const Place place = line.front().place;
+        TokenCursor at(line);
+        if (const auto again = parseRowsAgain(at, {read_.messages, sizes_}); !again.empty()) {
+            repeatRows(again, index, at);
+        } else if (const int rows = parseAtBeginnings(line)) {
+            addNext(rows, std::move(line), place);
+        } else if (const int plain = parseShapedAfter(line)) {
+            addPlain(plain - 1, place);
+            addNext(1, std::move(line), place);
+        } else if (const auto piece = startsPiece(index)) {
+            beginPiece(*piece, place);
+        } else if (!table_.empty() && isCastOnLine(at) && !lines_.rowsFollow(index)) {
+            passOver(line, "a cast-on that stands behind the rows is not counted with them");
+        } else if (!table_.empty() && readShaping(at)) {
+            return;
+        } else if (!table_.empty() && tellsShaping(at)) {
+            error(place, "the shaping in this sentence is not understood",
+                  "the rows that shape, written out");
+        } else if (saysHowOften(at) && !isGlossaryLine(at, *vocabulary_)) {
+            error(place, "which rows are worked again here is not understood",
+                  "a sentence such as \"Rep rows 3 and 4 5 more times\"");
+        } else if (isProse(index) || (table_.empty() && isProseLine(at, *vocabulary_)) ||
+                   (nearestHeading(at).empty() && !holdsStitches(at, *vocabulary_))) {
+            passOver(line);
+        } else {
+            strangeLine(line);
+        }
+    }
+
+    void addNext(int rows, Line text, const Place& place) {
+        RowHeading heading;
+        heading.next = true;
+        heading.nextRows = rows;
+        heading.label = "Next row";
+        table_.add(heading, parsed(std::move(text)), place);
+    }
+
+    // Rows worked as they come.
+    void addPlain(int rows, const Place& place) {
+        if (rows > 0) addNext(rows, asTheyCome(place), place);
+    }
+
+    // "Inc 1 st at each end of next and every foll 4th row until there are 60 sts."
+    bool readShaping(TokenCursor& at) {
+        const std::vector<ShapedRows> shaped = parseShapingSentence(at, {read_.messages, sizes_});
+        for (const ShapedRows& rows : shaped) {
+            const Place place = rows.often.place;
+            addPlain(rows.every - 1, place);
+            addNext(1, rows.row, place);
+            const bool once = rows.often.times && rows.often.times == Figure(0);
+            if (!once || rows.often.stated) table_.repeat(rows.often);
+        }
+        return !shaped.empty();
+    }
+
+    // "Rep these 2 rows 3 times more, dec 1 st at end of last row": the last row is then written
+    // out, and what stands before it worked as often as is left.
+    void repeatRows(std::vector<RowsAgainWords> again, std::size_t index, TokenCursor& at) {
+        for (RowsAgainWords& words : again) {
+            if (words.first > 0) words.first += part_;
+            if (words.last > 0) words.last += part_;
+        }
+        const auto shaped = shapingBehind(at);
+        if (shaped &&
+            (again.back().until || lines_.nextNumber(index) + part_ == table_.currentNumber() + 1))
+            return error(at.peek().place,
+                         "shaping behind a sentence that repeats rows is not read here",
+                         "the row that shapes, written out");
+        if (shaped && again.back().times) {
+            for (int& times : again.back().times->bySize) times = std::max(0, times - 1);
+            again.back().stated.reset();
+        }
+        for (const RowsAgainWords& words : again) table_.repeat(words);
+        if (!shaped) return;
+        if (again.back().times) table_.repeatAllButLast(again.back());
+        addNext(1, *shaped, at.peek().place);
     }
 
     void checkRepeatFrom() {
@@ -246,6 +303,7 @@ class Reader {
     ReadRows read_;
     RowTable table_;
     TextLines lines_;
+    std::optional<Vocabulary> vocabulary_;  // with the pattern's own stitches
     std::size_t sizes_ = 0;
     int part_ = 0;         // rows before the part of the work that is read
     bool parted_ = false;  // lines that are no rows stand before the next one

@@ -18,6 +18,7 @@ class Counter {
     CountedRow run(const Elements& elements) {
         AffineForm rest;
         row_.forms = backward(elements, rest);
+        if (total_) row_.demands.push_back({row_.forms.makes, *total_});
         std::reverse(row_.own.begin(), row_.own.end());
         std::reverse(row_.readings.begin(), row_.readings.end());
         row_.chosen = chosen_;
@@ -142,12 +143,13 @@ class Counter {
         const RowForms last = fixed(stretch.lastTime, place);
         const std::int64_t takes = stretch.breaksAnywhere ? 1 : once.takes.constant();
         const std::int64_t makes = stretch.breaksAnywhere ? 1 : once.makes.constant();
-        if (takes <= 0 && !stretch.named)
+        if (takes <= 0 && !stretch.named && !stretch.total)
             refuse(place, "this repeat uses up no stitches, so nothing says when it ends");
         if (row_.own.size() >= kMostStretches) refuse(place, "this row has too many open repeats");
         if (!row_.uncountable.empty()) return {};
         if (stretch.to != Landmark::None) row_.toUnknownPlace = true;
         if (stretch.leaves) demand(rest, stretch.leaves->of(size_), place);
+        if (stretch.total) total_ = stretch.total->of(size_);
         const Variable variable = stretch.named ? namedCount(*stretch.named) : next_++;
         // Of several stretches that end at markers only the sum is known: the last has it all.
         if (stretch.to != Landmark::None && takes == 1 && makes == 1 && !row_.own.empty())
@@ -190,6 +192,7 @@ class Counter {
     Variable next_;
     const ReadingsChosen& chosen_;
     CountedRow row_;
+    std::optional<std::int64_t> total_;  // stitches that the row is to make
     // Of row_.readings: where the words stand, and what they mean.
     std::set<std::tuple<std::size_t, std::size_t, std::string>> noted_;
 };

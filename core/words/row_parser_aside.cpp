@@ -132,9 +132,12 @@ bool RowParser::passMade() {
             return true;
         }
         if (!at_.is(TokenKind::Word, i) && !at_.is(TokenKind::Number, i)) return false;
-        remark = remark || at_.isWord({"row", "rnd", "round", "rs", "ws", "side", "edge", "edging",
-                                       "border", "selvedge", "selvage", "see", "note", "optional"},
-                                      i);
+        remark =
+            remark || at_.isWord({"row",  "rnd",      "round",  "rs",       "ws",      "side",
+                                  "edge", "edging",   "border", "selvedge", "selvage", "see",
+                                  "note", "optional", "front",  "back",     "sleeve",  "shoulder",
+                                  "neck", "center",   "centre", "left",     "right"},
+                                 i);
         const auto match = context_.vocabulary.match(at_.tokens(), at_.position() + i);
         stitches = stitches || (match && match->term->role == TermRole::Stitch);
     }

@@ -111,21 +111,36 @@ bool RowParser::evenly(Elements& out) {
     bool even = at_.acceptWord({"evenly"});
     const bool inc = at_.acceptWord({"inc", "increase", "increasing"});
     const bool dec = !inc && at_.acceptWord({"dec", "decrease", "decreasing"});
-    if (!(inc || dec) || !at_.isNumber()) return at_.moveTo(start), false;
-    const Figure count = figure();
-    at_.acceptStitchNoun();
-    even = at_.acceptWord({"evenly"}) || even;
-    if (!even) return at_.moveTo(start), false;
-    at_.skipWords({"spaced", "across", "around", "over", "along", "in", "the", "this", "row", "rnd",
-                   "round", "all", "of"});
-    at_.acceptStitchNoun();
+    if (!(inc || dec)) return at_.moveTo(start), false;
+    const auto evenlyHere = [&] {
+        if (at_.acceptWord({"evenly"})) even = true;
+        if (!even) return;
+        at_.skipWords({"spaced", "across", "around", "over", "along", "in", "the", "this", "row",
+                       "rnd", "round", "all", "of", "last"});
+        at_.acceptStitchNoun();
+    };
+    evenlyHere();
+    std::optional<Figure> count;
+    if (at_.isNumber()) {
+        count = figure();
+        at_.acceptStitchNoun();
+        evenlyHere();
+    }
+    std::optional<Figure> total;  // "inc evenly to 36 sts"
+    if (!count && at_.isWord({"to"}) && at_.isNumber(1)) {
+        at_.advance();
+        total = figure();
+        if (!at_.acceptStitchNoun()) return at_.moveTo(start), false;
+        evenlyHere();
+    }
+    if (!even || !(count || total)) return at_.moveTo(start), false;
     Tail extent;  // what follows takes what is left
     parseExtent(extent);
     Working shaped;
     shaped.term = std::string(kEvenly);
     shaped.takes = inc ? 0 : 2;
     shaped.makes = 1;
-    shaped.count = count;
+    if (count) shaped.count = *count;
 
     const auto open = [](const Element& e) { return std::holds_alternative<Stretch>(e.what); };
     if (std::none_of(out.begin(), out.end(), open)) {
@@ -138,7 +153,15 @@ bool RowParser::evenly(Elements& out) {
         }
         out.push_back(stretchOf({once}, {}, once.place, false));
     }
-    out.push_back({spanning(place, at_.previous().place), std::move(shaped)});
+    const Place whole = spanning(place, at_.previous().place);
+    if (!total) {
+        out.push_back({whole, std::move(shaped)});
+        return true;
+    }
+    Stretch stretch;
+    stretch.body.push_back({whole, std::move(shaped)});
+    stretch.total = std::move(total);
+    out.push_back({whole, std::move(stretch)});
     return true;
 }
 

@@ -154,6 +154,15 @@ void RowTable::repeat(const RowsAgainWords& words) {
     again_.push_back(again);
 }
 
+void RowTable::repeatAllButLast(RowsAgainWords words) {
+    const int last = words.last > 0 ? words.last : lastNumber();
+    words.first = words.count > 0 ? last - words.count + 1 : words.first;
+    words.last = last - 1;
+    words.count = 0;
+    words.times = Figure(1);
+    if (words.first >= 1 && words.first <= words.last) repeat(words);
+}
+
 int RowTable::beginPart() {
     const int rows = lastNumber() - parts_.back();
     // "Row 2 and all WS rows: purl" closes the part before.

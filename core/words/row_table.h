@@ -35,6 +35,8 @@ class RowTable {
     // Numbers count through all parts.
     void add(const RowHeading& heading, ParsedRow parsed, const Place& place);
     void repeat(const RowsAgainWords& words);
+    // The same rows once more, but for the last of them.
+    void repeatAllButLast(RowsAgainWords words);
     // Fills pattern.rows, pattern.again and pattern.repeatFrom.
     void finish(WrittenPattern& pattern);
 

@@ -9,15 +9,6 @@
 // Sentences that say which rows are worked without writing them out.
 namespace lacewright {
 
-// "BO 3 sts at beg of next 2 rows": rows without a heading of their own. Gives the line as the text
-// of one of these rows, "BO 3 sts, asis to end", and how many there are; 0 when the line is none.
-// Requires: the last token is End.
-int parseAtBeginnings(std::vector<Token>& line);
-
-// "Dec 1 st at each end, p to end" as the body of a row: put into stitches, "k2tog, p to last 2
-// sts, k2tog"; another body is left as it is. Requires: the last token is End.
-void spellOutEachEnd(std::vector<Token>& body);
-
 struct RowsAgainWords {
     int first = 0;  // 0: the last `count` rows
     int last = 0;   // 0: up to the last row

@@ -14,6 +14,7 @@ target_sources(core PRIVATE
     words/figure.cpp
     words/grouping.cpp
     words/held_row.cpp
+    words/how_often.cpp
     words/lexer.cpp
     words/loop_look.cpp
     words/marked_row.cpp
@@ -63,6 +64,7 @@ target_sources(core PRIVATE
     words/row_text.cpp
     words/rows_again.cpp
     words/rows_on_grid.cpp
+    words/shaping_line.cpp
     words/size_reaches.cpp
     words/size_words.cpp
     words/shape_fit.cpp

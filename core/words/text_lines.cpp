@@ -6,6 +6,7 @@
 #include "core/words/remark_line.h"
 #include "core/words/row_heading.h"
 #include "core/words/rows_again.h"
+#include "core/words/shaping_line.h"
 
 namespace lacewright {
 
@@ -34,8 +35,9 @@ bool beginsRow(const Line& line) {
     std::vector<ReadMessage> messages;
     std::size_t sizes = 0;
     if (!parseRowsAgain(at, {messages, sizes}).empty()) return true;
+    if (!parseShapingSentence(at, {messages, sizes}).empty()) return true;
     Line copy = line;
-    return parseAtBeginnings(copy) > 0;
+    return parseAtBeginnings(copy) > 0 || parseShapedAfter(copy) > 0;
 }
 
 bool namesRows(const Line& line) {
@@ -78,6 +80,13 @@ bool TextLines::rowsBegin(std::size_t index) const {
     TokenCursor at(lines_[nextRow_[index]]);
     const auto heading = parseRowHeading(at);
     return heading && (heading->next || heading->numbers.empty() || heading->numbers.front() == 1);
+}
+
+int TextLines::nextNumber(std::size_t index) const {
+    if (!rowsFollow(index)) return 0;
+    TokenCursor at(lines_[nextRow_[index]]);
+    const auto heading = parseRowHeading(at);
+    return heading && !heading->numbers.empty() ? heading->numbers.front() : 0;
 }
 
 bool TextLines::standsAlone(std::size_t index) const {

@@ -32,6 +32,8 @@ class TextLines {
     bool rowsFollow(std::size_t index) const { return nextRow_[index] < lines_.size(); }
     // The next row behind this line is numbered 1 or is not numbered.
     bool rowsBegin(std::size_t index) const;
+    // The number of the next row behind this line; 0 when it has none.
+    int nextNumber(std::size_t index) const;
     // The line above is a sentence of its own, or there is none.
     bool standsAlone(std::size_t index) const;
     // The line above is blank or ends as a sentence does.

@@ -46,20 +46,40 @@ class Worker {
         return false;
     }
 
+    // Increases or decreases spread over the stretch before them.
+    static bool shapes(const Element& element) {
+        if (const auto* stretch = std::get_if<Stretch>(&element.what))
+            return stretch->total.has_value();
+        const auto* work = std::get_if<Working>(&element.what);
+        return work != nullptr && work->term == kEvenly;
+    }
+
+    // How many these are, and the loops that each takes. Requires: shapes(element), and that its
+    // open stretch, if it is one, comes next.
+    std::optional<std::pair<std::int64_t, int>> shapingOf(const Element& element) const {
+        if (const auto* work = std::get_if<Working>(&element.what))
+            return std::pair<std::int64_t, int>(work->count.of(size_), work->takes);
+        const auto& stretch = std::get<Stretch>(element.what);
+        const auto times = proof_.fit.solved.find(proof_.counted.own[own_].variable);
+        if (times == proof_.fit.solved.end() || !times->second.isConstant()) return {};
+        return std::pair(times->second.constant(),
+                         std::get<Working>(stretch.body.front().what).takes);
+    }
+
     // Elements that are worked once; open stretches among them become parts of their own.
     void walk(const Elements& elements) {
-        const auto shaping = std::find_if(elements.begin(), elements.end(), [](const Element& e) {
-            const auto* work = std::get_if<Working>(&e.what);
-            return work != nullptr && work->term == kEvenly;
-        });
+        const auto shaping = std::find_if(elements.begin(), elements.end(),
+                                          [](const Element& e) { return shapes(e); });
         for (const Element& element : elements) {
             if (problem_) return;
             if (const auto* stretch = std::get_if<Stretch>(&element.what)) {
-                if (shaping != elements.end() && &element < &*shaping) {
-                    shapedEvenly(*stretch, std::get<Working>(shaping->what), element.place);
-                    continue;
+                if (stretch->total) {
+                    ++own_;  // spread over the stretch before it
+                } else if (shaping != elements.end() && &element < &*shaping) {
+                    shapedEvenly(*stretch, *shaping, element.place);
+                } else {
+                    open(*stretch, element.place);
                 }
-                open(*stretch, element.place);
             } else if (const auto* choice = std::get_if<Choice>(&element.what)) {
                 walk(chosenReading(*choice, proof_.counted.chosen).elements);
             } else if (const auto* group = std::get_if<Group>(&element.what);
@@ -200,15 +220,18 @@ class Worker {
     }
 
     // "K, inc 4 sts evenly": the increases or decreases stand in the middle of as many equal parts.
-    void shapedEvenly(const Stretch& stretch, const Working& shaping, const Place& place) {
-        if (own_ >= proof_.counted.own.size()) return;
+    void shapedEvenly(const Stretch& stretch, const Element& shaping, const Place& place) {
+        if (own_ + 1 >= proof_.counted.own.size() + (std::holds_alternative<Working>(shaping.what)))
+            return;
         const auto solved = proof_.fit.solved.find(proof_.counted.own[own_++].variable);
         const std::vector<TermWorked> body = collected(stretch.body);
-        if (solved == proof_.fit.solved.end() || !solved->second.isConstant() || body.size() != 1)
+        const auto told = shapingOf(shaping);
+        if (solved == proof_.fit.solved.end() || !solved->second.isConstant() || body.size() != 1 ||
+            !told)
             return refuse("does not say where its increases or decreases stand");
-        const std::int64_t shaped = shaping.count.of(size_);
+        const std::int64_t shaped = told->first;
         const std::int64_t plain = solved->second.constant();
-        const bool decreases = shaping.takes > 0;  // in the place of stitches, not between them
+        const bool decreases = told->second > 0;  // in the place of stitches, not between them
         const std::int64_t parts = plain + (decreases ? shaped : 0);
         if (plain < 0 || !room(static_cast<std::size_t>(plain + shaped))) return;
         const bool purl = body.front().term == "p";

@@ -79,6 +79,8 @@ struct Stretch {
     Landmark to = Landmark::None;      // "k to m": how far, the markers say
     Figure before{0};                  // "k to 2 sts before m"
     Figure stitches{1};                // for Centre: "to centre 3 sts"; for Made: how many
+    // "inc evenly to 36 sts": worked so often that the whole row makes this many.
+    std::optional<Figure> total = {};
 };
 
 // Things that count nothing: markers, turning, where the yarn lies.
