@@ -133,7 +133,9 @@ class Reader {
 
     ParsedRow parsed(Line line) {
         const FigureContext figures{read_.messages, sizes_, true};
-        return RowParser(std::move(line), {*vocabulary_, figures, read_.pattern.counts}).parse();
+        return RowParser(std::move(line),
+                         {*vocabulary_, figures, read_.pattern.counts, lettingFall_})
+            .parse();
     }
 
     bool isProse(std::size_t index) const {
@@ -150,6 +152,13 @@ class Reader {
         vocabulary_.emplace(wording_);
         for (const OwnStitch& own : read_.pattern.ownStitches)
             vocabulary_->define(own.name, own.takes, own.makes);
+        lettingFall_ = std::any_of(lines_.begin(), lines_.end(), [](const Line& line) {
+            return std::any_of(line.begin(), line.end(), [](const Token& token) {
+                return token.text.starts_with("drop") || token.text == "letting" ||
+                       token.text == "fall" || token.text.starts_with("unw") ||
+                       token.text == "elongated";
+            });
+        });
         for (std::size_t i = 0; i < lines_.size(); ++i) {
             if (lines_[i].empty() || lines_.isRemark(i)) {
                 parted_ = true;
@@ -305,8 +314,9 @@ class Reader {
     TextLines lines_;
     std::optional<Vocabulary> vocabulary_;  // with the pattern's own stitches
     std::size_t sizes_ = 0;
-    int part_ = 0;         // rows before the part of the work that is read
-    bool parted_ = false;  // lines that are no rows stand before the next one
+    bool lettingFall_ = false;  // somewhere loops of a double over are dropped
+    int part_ = 0;              // rows before the part of the work that is read
+    bool parted_ = false;       // lines that are no rows stand before the next one
 };
 
 // The text says itself which wording it uses.

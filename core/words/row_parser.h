@@ -39,6 +39,7 @@ struct ReadContext {
     const Vocabulary& vocabulary;
     FigureContext figures;
     const std::vector<std::string>& counts;  // that the pattern names
+    bool lettingFall = false;                // the text lets loops fall, "dropping extra wraps"
 };
 
 class RowParser {
@@ -133,6 +134,7 @@ class RowParser {
 
     // row_parser_stitch.cpp
     void stitch(Elements& out, const TermMatch& match, const Place& place);
+    bool mayMeanOther(const Term& term, const Working& work);
     bool passedOverLater() const;
 
     // row_parser_ground.cpp

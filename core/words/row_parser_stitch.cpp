@@ -69,7 +69,7 @@ void RowParser::stitch(Elements& out, const TermMatch& match, const Place& place
     if (!tail.any() && !intoOne) parseExtent(tail);
 
     Element element{spanning(place, at_.previous().place), work};
-    if (term.mayMean && !(work.takes == term.mayMean->takes && work.makes == term.mayMean->makes)) {
+    if (term.mayMean && mayMeanOther(term, work)) {
         Working other = work;
         other.takes = term.mayMean->takes;
         other.makes = term.mayMean->makes;
@@ -78,7 +78,7 @@ void RowParser::stitch(Elements& out, const TermMatch& match, const Place& place
                                {term.mayMean->meaning, {{element.place, other}}}}};
         // Yarn forward before a slipped stitch usually only moves the yarn.
         std::size_t skip = at_.is(TokenKind::Comma) ? 1 : 0;
-        if (other.makes == 0 && at_.isWord({"sl", "slip"}, skip) && !passedOverLater()) {
+        if (other.makes == 0 && at_.isWord({"sl", "slip"}, skip)) {
             auto& readings = std::get<Choice>(element.what).readings;
             std::swap(readings[0], readings[1]);
         }
@@ -109,6 +109,22 @@ void RowParser::stitch(Elements& out, const TermMatch& match, const Place& place
         bareInFull_ = word.size() > 2;
     }
     out.push_back(std::move(element));
+}
+
+// The second meaning of the term may be meant here. A double over is one long loop only where the
+// text lets loops fall; yarn brought forward lies over the needle when a knit stitch or "sl 1, k1,
+// psso" follows, and may only have been moved before a purl or a slipped stitch.
+bool RowParser::mayMeanOther(const Term& term, const Working& work) {
+    if (work.takes == term.mayMean->takes && work.makes == term.mayMean->makes) return false;
+    if (work.makes > 1) return context_.lettingFall;
+    if (term.mayMean->makes > 0 || work.takes > 0) return true;
+    const std::size_t start = at_.position();
+    skipSeparators();
+    const auto next = context_.vocabulary.match(at_.tokens(), at_.position());
+    const bool purl = next && (next->term->rightId.starts_with("p") || next->term->rightId.empty());
+    const bool slip = next && next->term->rightId.starts_with("sl") && !passedOverLater();
+    at_.moveTo(start);
+    return purl || slip;
 }
 
 // "sl 1, k1, psso" follows: a yarn forward before it is an over.
