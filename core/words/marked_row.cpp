@@ -4,58 +4,13 @@
 #include <optional>
 #include <string>
 
+#include "core/words/row_loops.h"
+
 namespace lacewright {
 
 namespace {
 
-constexpr std::int64_t kMostLoops = 100'000;     // of a row that is followed
 constexpr std::int64_t kMostWorked = 1'000'000;  // stitches in all rows
-
-struct Loops {
-    std::int64_t takes = 0;
-    std::int64_t makes = 0;
-};
-
-// Of elements without open stretches; nothing when there is one among them.
-std::optional<Loops> loopsOf(const Elements& elements, std::size_t size) {
-    Loops sum;
-    const auto add = [&sum](const Loops& more, std::int64_t times) {
-        sum.takes += more.takes * times;
-        sum.makes += more.makes * times;
-    };
-    for (const Element& element : elements) {
-        if (const auto* work = std::get_if<Working>(&element.what)) {
-            add({work->takes, work->makes}, work->count.of(size));
-        } else if (const auto* group = std::get_if<Group>(&element.what)) {
-            const auto body = loopsOf(group->body, size);
-            if (!body) return {};
-            add(*body, group->times.of(size));
-        } else if (const auto* one = std::get_if<IntoOne>(&element.what)) {
-            const auto body = loopsOf(one->body, size);
-            if (!body) return {};
-            add({one->takes, body->makes}, 1);
-        } else if (const auto* choice = std::get_if<Choice>(&element.what)) {
-            const auto body = loopsOf(choice->readings.front().elements, size);
-            if (!body) return {};
-            add(*body, 1);
-        } else if (std::holds_alternative<Stretch>(element.what)) {
-            return {};
-        }
-        if (sum.takes > kMostLoops || sum.makes > kMostLoops) return {};
-    }
-    return sum;
-}
-
-// Some of the words can be read in more than one way.
-bool hasReadings(const Elements& elements) {
-    return std::any_of(elements.begin(), elements.end(), [](const Element& element) {
-        if (const auto* group = std::get_if<Group>(&element.what))
-            return group->orTimes.has_value() || hasReadings(group->body);
-        if (const auto* stretch = std::get_if<Stretch>(&element.what))
-            return hasReadings(stretch->body) || hasReadings(stretch->lastTime);
-        return std::holds_alternative<Choice>(element.what);
-    });
-}
 
 // One row worked from the left needle to the right one, markers and all.
 class MarkedRow {
@@ -70,6 +25,7 @@ class MarkedRow {
 
     // What is on the needle then; nothing when the row cannot be followed.
     std::optional<LoopsAndPlaces> work(const WrittenRow& row) {
+        slipsUnsaid_ = !slipsMarkers(row.elements);
         passMarkers(before_.waiting - 1);
         taken_ = made_ = before_.waiting;
         walk(row.elements, true);
@@ -102,7 +58,7 @@ class MarkedRow {
             } else if (const auto* group = std::get_if<Group>(&element.what)) {
                 repeat(group->body, group->times.of(size_));
             } else if (const auto* one = std::get_if<IntoOne>(&element.what)) {
-                const auto body = loopsOf(one->body, size_);
+                const auto body = fixedLoops(one->body, size_);
                 if (!body) return fail();
                 stitch(one->takes, body->makes);
             } else if (const auto* choice = std::get_if<Choice>(&element.what)) {
@@ -110,9 +66,9 @@ class MarkedRow {
             } else if (const auto* aside = std::get_if<Aside>(&element.what)) {
                 mark(aside->term);
             } else if (const auto* stretch = std::get_if<Stretch>(&element.what)) {
-                std::optional<Loops> rest;
+                std::optional<FixedLoops> rest;
                 if (wholeRow) {
-                    rest = loopsOf(
+                    rest = fixedLoops(
                         {elements.begin() + static_cast<std::ptrdiff_t>(i) + 1, elements.end()},
                         size_);
                 }
@@ -124,7 +80,7 @@ class MarkedRow {
     void fail() { failed_ = true; }
 
     void repeat(const Elements& body, std::int64_t times) {
-        if (times > kMostLoops) return fail();
+        if (times > kMostFollowed) return fail();
         for (; times > 0 && !failed_; --times) {
             const std::int64_t before = worked_;
             walk(body, false);
@@ -133,8 +89,8 @@ class MarkedRow {
     }
 
     void stitch(std::int64_t takes, std::int64_t makes) {
-        if ((turned_ && takes > 0) || ++worked_ > kMostLoops || taken_ + takes > loops_ ||
-            made_ + makes > kMostLoops)
+        if ((turned_ && takes > 0) || ++worked_ > kMostFollowed || taken_ + takes > loops_ ||
+            made_ + makes > kMostFollowed)
             return fail();
         passMarkers(taken_ + takes - 1);
         taken_ += takes;
@@ -163,12 +119,16 @@ class MarkedRow {
         }
     }
 
-    void open(const Stretch& stretch, const std::optional<Loops>& rest) {
-        const auto body = loopsOf(stretch.body, size_);
-        const auto last = loopsOf(stretch.lastTime, size_);
+    void open(const Stretch& stretch, const std::optional<FixedLoops>& rest) {
+        const auto body = fixedLoops(stretch.body, size_);
+        const auto last = fixedLoops(stretch.lastTime, size_);
         if (!last || (body && body->takes < 1)) return fail();
         std::optional<std::int64_t> end = loops_;
         if (stretch.to != Landmark::None) {
+            // "K4, p to m" of a row that never says "sm": the marker behind the 4 is slipped.
+            const bool more = next_ + 1 < left_.size();
+            if (stretch.to == Landmark::Marker && slipsUnsaid_ && more && taken_ > 0)
+                passMarkers(taken_);
             end = landmark(stretch);
         } else if (stretch.leaves) {
             *end -= stretch.leaves->of(size_);
@@ -255,6 +215,7 @@ class MarkedRow {
     std::int64_t taken_ = 0;
     std::int64_t made_ = 0;
     std::int64_t worked_ = 0;
+    bool slipsUnsaid_ = false;  // markers where they come
     bool turned_ = false;
     bool failed_ = false;
 };

@@ -162,6 +162,9 @@ class RowParser {
     static Element wrappedForPurl(Working one, Working two, const Place& place);
     bool evenly(Elements& out);
 
+    // row_parser_thread.cpp
+    bool threadOver(Elements& out);
+
     // row_parser_into.cpp
     bool parseInto(int& stitches, bool& each);
     int loopsOfOver();

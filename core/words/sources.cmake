@@ -39,6 +39,7 @@ target_sources(core PRIVATE
     words/row_attempt.cpp
     words/row_forms.cpp
     words/row_heading.cpp
+    words/row_loops.cpp
     words/row_numbers.cpp
     words/row_parser.cpp
     words/row_parser_aside.cpp
@@ -54,6 +55,7 @@ target_sources(core PRIVATE
     words/row_parser_repeat.cpp
     words/row_parser_same.cpp
     words/row_parser_stitch.cpp
+    words/row_parser_thread.cpp
     words/row_parser_times.cpp
     words/row_parser_turn.cpp
     words/row_parts.cpp
