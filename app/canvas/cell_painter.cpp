@@ -9,23 +9,44 @@
 namespace lacewright::app {
 namespace {
 
-// Draws the columns right..left of one row cell by cell; of a wide stitch the part in each cell, as
-// its cells may differ in state. `x` is the left edge of column `left`.
-void paintRow(QPainter& painter, TileCache& tiles, const Row& row, const CellArea& area,
-              const std::vector<TileState>& states, QPoint at, int cell,
-              const StitchCatalogue& stitches) {
-    for (int column = area.left; column >= area.right; --column, at.rx() += cell) {
-        const TileState state = states[static_cast<std::size_t>(column - area.right)];
-        const int owner = row.at(column) == kCovered ? row.ownerOf(column) : column;
-        const StitchIndex stitch = row.at(owner);
-        const int span = stitch == kCovered ? 1 : stitches.spans()[stitch];
-        const QImage& tile = tiles.tile(stitch, state);
-        if (span == 1) {
-            painter.drawImage(at, tile);
-        } else {
-            const int part = span - 1 - (column - owner);  // cells to the left of this one
-            painter.drawImage(at, tile, QRect(part * cell, 0, cell, cell));
+// The part of a stitch that stands in one cell.
+struct CellPart {
+    StitchIndex stitch = kCovered;
+    int cellsToTheLeft = 0;  // that the stitch spans beside this one
+    bool operator==(const CellPart&) const = default;
+};
+
+CellPart partAt(const Row& row, int column, const StitchCatalogue& stitches) {
+    if (row.at(column) != kCovered) {
+        const StitchIndex stitch = row.at(column);
+        return {stitch, stitches.spans()[stitch] - 1};
+    }
+    const int owner = row.ownerOf(column);
+    const StitchIndex stitch = row.at(owner);
+    const int toTheLeft = stitches.spans()[stitch] - 1 - (column - owner);
+    return toTheLeft < 0 ? CellPart() : CellPart{stitch, toTheLeft};  // it may have lost its stitch
+}
+
+// Puts the columns left..right of one row together, cell by cell; of a wide stitch the part in each
+// cell, as its cells may differ in state.
+void composeRow(RowStrip& strip, TileCache& tiles, const Row& row, const CellArea& area,
+                const std::vector<TileState>& states, int cell, const StitchCatalogue& stitches) {
+    strip.begin(area.left - area.right + 1, cell);
+    const auto stateAt = [&](int column) {
+        return states[static_cast<std::size_t>(column - area.right)];
+    };
+    CellPart part = partAt(row, area.left, stitches);
+    for (int column = area.left; column >= area.right;) {
+        const TileState state = stateAt(column);
+        CellPart next;
+        int end = column - 1;  // of a run of equal cells, to the right of it
+        for (; end >= area.right; --end) {
+            next = partAt(row, end, stitches);
+            if (next != part || stateAt(end) != state) break;
         }
+        strip.append(tiles.pixels(part.stitch, state), part.cellsToTheLeft * cell, column - end);
+        column = end;
+        part = next;
     }
 }
 
@@ -59,7 +80,8 @@ void paintFrame(QPainter& painter, const ViewScene& scene) {
 
 }  // namespace
 
-int paintCells(QPainter& painter, const ViewScene& scene, TileCache& tiles, const QRect& exposed) {
+int paintCells(QPainter& painter, const ViewScene& scene, TileCache& tiles, RowStrip& strip,
+               const QRect& exposed) {
     const QPoint origin = scene.origin();
     const std::optional<CellArea> area = scene.geometry.cellsIn(exposed.translated(-origin));
     if (!area) return 0;
@@ -70,8 +92,9 @@ int paintCells(QPainter& painter, const ViewScene& scene, TileCache& tiles, cons
         fillStates(scene, row, area->right, area->left, states);
         const QPoint at =
             QPoint(scene.geometry.leftOf(area->left), scene.geometry.topOf(row)) + origin;
-        paintRow(painter, tiles, scene.chart.row(row), *area, states, at, scene.geometry.cell(),
-                 *scene.chart.stitches);
+        composeRow(strip, tiles, scene.chart.row(row), *area, states, scene.geometry.cell(),
+                   *scene.chart.stitches);
+        painter.drawImage(at, strip.image(), QRect(0, 0, strip.width(), scene.geometry.cell()));
     }
     painter.setCompositionMode(mode);
     paintGridLines(painter, scene, exposed);

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "app/canvas/foot_layout.h"
+#include "app/canvas/margin_pictures.h"
 #include "app/canvas/number_steps.h"
 
 namespace lacewright::app {
@@ -23,7 +24,8 @@ int middleOf(const ViewScene& scene, int column) {
     return scene.geometry.leftOf(column) + scene.geometry.cell() / 2 + scene.origin().x();
 }
 
-void paintColumnNumbers(QPainter& painter, const ViewScene& scene, const FootLayout& foot) {
+void paintColumnNumbers(QPainter& painter, const ViewScene& scene, MarginPictures& pictures,
+                        const FootLayout& foot) {
     const QFontMetrics metrics(scene.font);
     const int widest = metrics.horizontalAdvance(QString::number(scene.chart.width));
     const int step = numberStep(scene.geometry.cell(), widest + scene.px(3));
@@ -31,17 +33,14 @@ void paintColumnNumbers(QPainter& painter, const ViewScene& scene, const FootLay
                       scene.layout.grid.width(), 1);
     const std::optional<CellArea> area = scene.geometry.cellsIn(shown);
     if (!area) return;
+    pictures.setStyle(scene, foot.numbers.height());
+    const int half = std::max(widest, scene.geometry.cell());
     for (int column = area->right; column <= area->left; ++column) {
         if (!isNumbered(column, step)) continue;
-        const bool current = column == scene.cursor.column;
-        QFont font = scene.font;
-        font.setBold(current);
-        painter.setFont(font);
-        painter.setPen(current ? scene.colours.text : scene.colours.textQuiet);
-        const int middle = middleOf(scene, column);
-        const int half = std::max(widest, scene.geometry.cell());
-        painter.drawText(QRect(middle - half, foot.numbers.top(), 2 * half, foot.numbers.height()),
-                         Qt::AlignCenter, QString::number(column));
+        const QRect place(middleOf(scene, column) - half, foot.numbers.top(), 2 * half,
+                          foot.numbers.height());
+        pictures.paintNumber(painter, place, Qt::AlignHCenter, column,
+                             column == scene.cursor.column);
     }
 }
 
@@ -161,9 +160,9 @@ void paintLane(QPainter& painter, const ViewScene& scene, const QRect& lane, con
 
 }  // namespace
 
-void paintFoot(QPainter& painter, const ViewScene& scene) {
+void paintFoot(QPainter& painter, const ViewScene& scene, MarginPictures& pictures) {
     const FootLayout foot = footLayout(scene);
-    paintColumnNumbers(painter, scene, foot);
+    paintColumnNumbers(painter, scene, pictures, foot);
     paintPoints(painter, scene, foot);
     for (int i = 0; i < foot.lanes; ++i) {
         paintLane(painter, scene, foot.lane(i), scene.chart.sizes[static_cast<std::size_t>(i)]);

@@ -26,14 +26,14 @@ void Renderer::paint(QPainter& painter, const ViewScene& scene, const QRegion& e
     if (!sides.isEmpty()) {
         painter.save();
         painter.setClipRegion(sides, Qt::IntersectClip);
-        paintSides(painter, scene, sides.boundingRect());
+        paintSides(painter, scene, sidePictures_, sides.boundingRect());
         painter.restore();
     }
     const QRegion foot = exposed & layout.foot;
     if (!foot.isEmpty()) {
         painter.save();
         painter.setClipRegion(foot, Qt::IntersectClip);
-        paintFoot(painter, scene);
+        paintFoot(painter, scene, footPictures_);
         painter.restore();
     }
 }
@@ -45,7 +45,7 @@ void Renderer::paintGrid(QPainter& painter, const ViewScene& scene, const QRect&
         overview_.paint(painter, scene, exposed);
     } else {
         tiles_.setStyle(scene.chart.stitches, scene.geometry.cell(), scene.colours);
-        paintedCells_ += paintCells(painter, scene, tiles_, exposed);
+        paintedCells_ += paintCells(painter, scene, tiles_, strip_, exposed);
     }
     paintOverlays(painter, scene, exposed);
     painter.restore();

@@ -2,7 +2,9 @@
 
 #include <QRegion>
 
+#include "app/canvas/margin_pictures.h"
 #include "app/canvas/overview.h"
+#include "app/canvas/row_strip.h"
 #include "app/canvas/tile_cache.h"
 
 class QPainter;
@@ -22,7 +24,10 @@ class Renderer {
     void paintGrid(QPainter& painter, const ViewScene& scene, const QRect& exposed);
 
     TileCache tiles_;
+    RowStrip strip_;
     Overview overview_;
+    MarginPictures sidePictures_;
+    MarginPictures footPictures_;
     long long paintedCells_ = 0;
 };
 

@@ -55,36 +55,47 @@ int rowNumberStep(const ViewScene& scene) {
     return numberStep(scene.geometry.cell(), needed);
 }
 
-void paintNumber(QPainter& painter, const ViewScene& scene, int row, bool faulty) {
-    const bool atRight = scene.chart.sideOf(row) == Side::Right;
-    const int middle =
-        (scene.geometry.topOf(row) + scene.geometry.bottomOf(row)) / 2 + scene.origin().y();
-    const int height = QFontMetrics(scene.font).height();
-    const int gap = scene.px(kGap);
-    const QRect strip = atRight ? scene.layout.right : scene.layout.left;
-    QRect place(strip.left(), middle - height / 2, strip.width(), height);
-    if (atRight) {
-        place.setWidth(gap + numberWidth(scene));
-    } else {
-        place.setRight(strip.right() - gap);
-    }
-    QFont font = scene.font;
-    font.setBold(faulty || row == scene.cursor.row);
-    painter.setFont(font);
-    painter.setPen(faulty || row == scene.cursor.row ? scene.colours.text
-                                                     : scene.colours.textQuiet);
-    painter.drawText(place, Qt::AlignRight | Qt::AlignVCenter,
-                     QString::number(scene.chart.rowNumber(row)));
+// The lanes of numbers and signs, measured once for all rows.
+struct Lanes {
+    explicit Lanes(const ViewScene& scene)
+        : gap(scene.px(kGap)),
+          number(numberWidth(scene)),
+          height(QFontMetrics(scene.font).height()) {}
+
+    int gap;
+    int number;  // width
+    int height;  // of a number
+};
+
+int middleOf(const ViewScene& scene, int row) {
+    return (scene.geometry.topOf(row) + scene.geometry.bottomOf(row)) / 2 + scene.origin().y();
 }
 
-void paintRowSign(QPainter& painter, const ViewScene& scene, int row, Severity severity) {
+void paintNumber(QPainter& painter, const ViewScene& scene, const Lanes& lanes,
+                 MarginPictures& pictures, int row, bool faulty) {
+    const bool atRight = scene.chart.sideOf(row) == Side::Right;
+    const QRect& strip = atRight ? scene.layout.right : scene.layout.left;
+    QRect place(strip.left(), middleOf(scene, row) - lanes.height / 2, strip.width(), lanes.height);
+    if (atRight) {
+        place.setWidth(lanes.gap + lanes.number);
+    } else {
+        place.setRight(strip.right() - lanes.gap);
+    }
+    pictures.paintNumber(painter, place, Qt::AlignRight, scene.chart.rowNumber(row),
+                         faulty || row == scene.cursor.row);
+}
+
+void paintRowSign(QPainter& painter, const ViewScene& scene, const Lanes& lanes,
+                  MarginPictures& pictures, int row, Severity severity) {
     const int side = std::clamp(scene.geometry.cell() - scene.px(2), scene.px(5), scene.px(kSign));
-    const int middle =
-        (scene.geometry.topOf(row) + scene.geometry.bottomOf(row)) / 2 + scene.origin().y();
-    const QRect& strip = scene.layout.right;
-    const int lane = strip.left() + scene.px(kGap) + numberWidth(scene) + scene.px(kGap);
+    const int lane = scene.layout.right.left() + lanes.gap + lanes.number + lanes.gap;
     const int x = lane + (scene.px(kSign) - side) / 2;
-    paintSign(painter, scene, severity, QRect(x, middle - side / 2, side, side));
+    const QRect square(x, middleOf(scene, row) - side / 2, side, side);
+    if (side + 2 <= scene.geometry.cell()) {
+        pictures.paintSign(painter, scene, severity, square);
+    } else {
+        paintSign(painter, scene, severity, square);  // signs one above the other touch
+    }
 }
 
 // A bracket around the rows that are worked again, open towards the grid.
@@ -129,15 +140,19 @@ SideWidths sideWidths(const ViewScene& scene) {
     return {left + bracket, number + 3 * gap + scene.px(kSign)};
 }
 
-void paintSides(QPainter& painter, const ViewScene& scene, const QRect& exposed) {
+void paintSides(QPainter& painter, const ViewScene& scene, MarginPictures& pictures,
+                const QRect& exposed) {
     const Rows rows = rowsIn(scene, exposed);
+    const Lanes lanes(scene);
+    pictures.setStyle(scene, lanes.height);
     const int step = rowNumberStep(scene);
     for (int row = rows.first; row <= rows.last; ++row) {
         const int number = scene.chart.rowNumber(row);
         const auto grave = gravest(findingsOfRow(scene.report, number));
         const bool faulty = grave == Severity::Fault;
-        if (isRowNumbered(scene, row, step)) paintNumber(painter, scene, row, faulty);
-        if (grave) paintRowSign(painter, scene, row, *grave);
+        if (isRowNumbered(scene, row, step))
+            paintNumber(painter, scene, lanes, pictures, row, faulty);
+        if (grave) paintRowSign(painter, scene, lanes, pictures, row, *grave);
     }
     if (scene.chart.rowRepeat) paintRowRepeat(painter, scene, *scene.chart.rowRepeat);
 }

@@ -2,6 +2,7 @@
 
 #include <QRect>
 
+#include "app/canvas/margin_pictures.h"
 #include "app/canvas/view_scene.h"
 
 class QPainter;
@@ -18,6 +19,7 @@ SideWidths sideWidths(const ViewScene& scene);
 // What stands beside the rows: each row's number at the end where the row begins, the sign of its
 // gravest finding at the right, the bracket of the row repeat at the left. Painter and `exposed` in
 // device pixels of the view.
-void paintSides(QPainter& painter, const ViewScene& scene, const QRect& exposed);
+void paintSides(QPainter& painter, const ViewScene& scene, MarginPictures& pictures,
+                const QRect& exposed);
 
 }  // namespace lacewright::app

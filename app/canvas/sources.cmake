@@ -18,12 +18,14 @@ target_sources(app_lib PRIVATE
     canvas/foot_painter.cpp
     canvas/gestures.cpp
     canvas/hit_test.cpp
+    canvas/margin_pictures.cpp
     canvas/mnemonics.cpp
     canvas/number_steps.cpp
     canvas/overlay_painter.cpp
     canvas/overview.cpp
     canvas/renderer.cpp
     canvas/row_states.cpp
+    canvas/row_strip.cpp
     canvas/side_painter.cpp
     canvas/stepped_line.cpp
     canvas/stitch_picture.cpp

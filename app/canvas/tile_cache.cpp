@@ -49,10 +49,10 @@ void TileCache::setStyle(StitchCataloguePtr stitches, int cell, const ChartColou
     stitches_ = std::move(stitches);
     cell_ = cell;
     colours_ = colours;
-    for (std::vector<QImage>& tiles : tiles_) tiles.assign(stitches_->size() + 1, {});
+    for (std::vector<Tile>& tiles : tiles_) tiles.assign(stitches_->size() + 1, {});
 }
 
-const QImage& TileCache::draw(StitchIndex stitch, TileState state) {
+const TileCache::Tile& TileCache::draw(StitchIndex stitch, TileState state) {
     assert(stitches_ && stitch <= stitches_->size());
     const Stitch& drawn = stitch == kCovered ? orphan() : (*stitches_)[stitch];
     QImage image = stitchImage(drawn, styleOf(drawn, cell_, colours_, state));
@@ -60,7 +60,11 @@ const QImage& TileCache::draw(StitchIndex stitch, TileState state) {
     painter.fillRect(0, 0, image.width(), 1, colours_.gridFine);
     painter.fillRect(0, 0, 1, image.height(), colours_.gridFine);
     painter.end();
-    return tiles_[static_cast<std::size_t>(state)][stitch] = std::move(image);
+    Tile& tile = tiles_[static_cast<std::size_t>(state)][stitch];
+    tile.image = std::move(image);
+    tile.pixels = {reinterpret_cast<const QRgb*>(tile.image.constBits()),
+                   tile.image.bytesPerLine() / static_cast<qsizetype>(sizeof(QRgb))};
+    return tile;
 }
 
 }  // namespace lacewright::app
