@@ -117,9 +117,26 @@ void Row::count(const StitchCatalogue& stitches) {
     traits_.hasBroken = (bits & (kWideBit | kCoveredBit)) != 0 && isBroken(cells_, stitches);
     traits_.hasUnknown = (bits & kUnknownBit) != 0;
     traits_.hasBindOff = (bits & kBindOffBit) != 0;
+    traits_.hasCastOn = (bits & kCastOnBit) != 0;
     traits_.hasNoStitch = (bits & kNoStitchBit) != 0;
     traits_.hasYarnOver = (bits & kYarnOverBit) != 0;
     traits_.hasShaping = (bits & kShapingBit) != 0;
+}
+
+std::vector<int> Row::netsFrom(int first, int last) const {
+    std::vector<int> nets(static_cast<std::size_t>(last - first) + 1);
+    const std::uint32_t* sums = sums_->upTo.get() + first;
+    const auto before = static_cast<int>(upTo(first - 1).net());
+    for (std::size_t i = 0; i < nets.size();) {
+        const std::size_t column = static_cast<std::size_t>(first) + i;
+        const std::size_t block = column / kSumBlock;
+        const std::size_t end = std::min(nets.size(), i + kSumBlock - column % kSumBlock);
+        const int base = block == 0 ? 0 : static_cast<int>(sums_->full[block - 1].net());
+        for (; i < end; ++i)
+            nets[i] = base - before + static_cast<int>(sums[i] >> 16U) -
+                      static_cast<int>(sums[i] & 0xFFFFU);
+    }
+    return nets;
 }
 
 int Row::ownerOf(int column) const {

@@ -39,6 +39,7 @@ struct RowTraits {
         false;  // a wide stitch without all its cells, or a covered cell without stitch
     bool hasUnknown = false;  // a stitch of kind Unknown
     bool hasBindOff = false;
+    bool hasCastOn = false;
     bool hasNoStitch = false;
     bool hasYarnOver = false;  // any stitch of kind YarnOver
     bool hasShaping = false;   // any stitch whose takes and makes differ
@@ -90,6 +91,9 @@ class Row {
         const Tally ofBlock{sum & 0xFFFFU, sum >> 16U};
         return c < kSumBlock ? ofBlock : sums_->full[c / kSumBlock - 1] + ofBlock;
     }
+    // What the columns first..c make less what they take, for every c in first..last.
+    // Requires: 1 <= first <= last <= width().
+    std::vector<int> netsFrom(int first, int last) const;
     const RowTraits& traits() const { return traits_; }
 
     // The column of the stitch that owns `column`: the column itself, or the one to its right whose

@@ -62,9 +62,11 @@ class Checker::Memory {
     std::vector<Finding> findingsOf(int row) const {
         std::vector<Finding> findings;
         for (const RowRule rule : kRowRules) rule(survey_, row, findings);
-        std::stable_sort(findings.begin(), findings.end(), [](const Finding& a, const Finding& b) {
+        const auto graver = [](const Finding& a, const Finding& b) {
             return a.severity > b.severity;
-        });
+        };
+        if (!std::is_sorted(findings.begin(), findings.end(), graver))
+            std::stable_sort(findings.begin(), findings.end(), graver);
         return findings;
     }
 

@@ -27,6 +27,10 @@
 // off or cast on are not shaping and have no companion.
 namespace lacewright {
 
+// True when no stitch of the row changes its count without ever having a companion: none is bound
+// off or cast on.
+bool allHaveCompanions(const Row& row);
+
 struct CompanionPair {
     int increase = 1;  // column
     int decrease = 1;  // column

@@ -20,18 +20,23 @@ bool concernsOnly(const Finding& inner, const Finding& outer) {
                                                   inner.sizes.begin(), inner.sizes.end()));
 }
 
-// Moves what `follows` under the first finding that `causes`.
+// Puts the first finding that `causes` before all others and moves what `follows` under it.
 template <class Causes, class Follows>
 void foldUnder(std::vector<Finding>& findings, Causes causes, Follows follows) {
     const auto at = std::find_if(findings.begin(), findings.end(), causes);
     if (at == findings.end()) return;
-    Finding cause = std::move(*at);
-    findings.erase(at);
-    const auto rest = std::stable_partition(findings.begin(), findings.end(),
-                                            [&](const Finding& f) { return !follows(f, cause); });
-    std::move(rest, findings.end(), std::back_inserter(cause.folded));
+    std::rotate(findings.begin(), at, at + 1);
+    Finding& cause = findings.front();
+    auto rest = findings.begin() + 1;
+    for (auto next = rest; next != findings.end(); ++next) {
+        if (follows(*next, cause)) {
+            cause.folded.push_back(std::move(*next));
+        } else {
+            if (rest != next) *rest = std::move(*next);
+            ++rest;
+        }
+    }
     findings.erase(rest, findings.end());
-    findings.insert(findings.begin(), std::move(cause));
 }
 
 }  // namespace

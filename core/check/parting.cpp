@@ -6,26 +6,13 @@ namespace lacewright {
 
 PairsAcross::PairsAcross(const Chart& chart, int row) : chart_(chart), cells_(chart.row(row)) {}
 
-// Stitches bound off or cast on change the count but have no companion.
-bool PairsAcross::allHaveCompanions() {
-    if (!allHaveCompanions_) {
-        const auto& cells = cells_.cells();
-        allHaveCompanions_ = std::none_of(cells.begin(), cells.end(), [&](StitchIndex index) {
-            if (index == kCovered) return false;
-            const StitchKind kind = (*chart_.stitches)[index].kind;
-            return kind == StitchKind::BindOff || kind == StitchKind::CastOn;
-        });
-    }
-    return *allHaveCompanions_;
-}
-
 Path PairsAcross::across() const {
     return {{1, chart_.width, Segment::Part::Plain, -1}};
 }
 
 // As many pairs cross a gap as the columns right of it are out of balance, orphans left out.
 bool PairsAcross::nonePartedAt(int right) {
-    if (!allHaveCompanions()) return false;
+    if (!allHaveCompanions(cells_)) return false;
     const auto net = cells_.upTo(right).net();
     if (cells_.total().net() == 0) return net == 0;
     if (!orphans_) orphans_ = orphansOn(cells_, across(), *chart_.stitches);

@@ -19,13 +19,11 @@ class PairsAcross {
     std::vector<CompanionPair> partedAt(int right);
 
  private:
-    bool allHaveCompanions();
     bool nonePartedAt(int right);
     Path across() const;
 
     const Chart& chart_;
     const Row& cells_;
-    std::optional<bool> allHaveCompanions_;
     std::optional<std::vector<int>> orphans_;
     std::optional<std::vector<CompanionPair>> pairs_;
 };

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <functional>
 
 #include "core/base/text.h"
 
@@ -104,7 +105,7 @@ class Sentence {
                 const std::int64_t base = asDrawn_ ? 1 : start(v);
                 return v == first ? base + step : base;
             };
-            return std::pair(takes_.at(value), available_.at(value));
+            return std::pair(takes_.at(std::cref(value)), available_.at(std::cref(value)));
         };
         const std::int64_t from = asDrawn_ ? 1 : start(first);
         // The first two numbers of repeats at which it shows.

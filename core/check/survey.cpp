@@ -75,7 +75,8 @@ std::vector<int> Survey::refresh(const Chart& chart) {
         due.insert(row);
         if (row + 1 < height()) due.insert(row + 1);
     };
-    const RowList before = std::exchange(chart_, chart).rows;
+    const RowList before = std::exchange(chart_.rows, chart.rows);
+    chart_.stitches = chart.stitches;  // an equal catalogue, that the rows may have been made with
     chart_.rows.forEachDifference(before, [&](std::size_t row) {
         changed(row);
         count(static_cast<int>(row));

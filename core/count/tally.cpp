@@ -2,20 +2,20 @@
 
 namespace lacewright {
 
+void addTo(RowForms& forms, const Row& row, const Segment& segment) {
+    const Tally tally = row.tally(segment.first, segment.last);
+    if (segment.isBox()) {
+        forms.takes.add(segment.repeat, tally.takes);
+        forms.makes.add(segment.repeat, tally.makes);
+    } else {
+        forms.takes.add(tally.takes);
+        forms.makes.add(tally.makes);
+    }
+}
+
 RowForms formsOf(const Row& row, const Path& path) {
     RowForms forms;
-    Tally once;
-    for (const Segment& segment : path) {
-        const Tally tally = row.tally(segment.first, segment.last);
-        if (segment.isBox()) {
-            forms.takes.add(segment.repeat, tally.takes);
-            forms.makes.add(segment.repeat, tally.makes);
-        } else {
-            once += tally;
-        }
-    }
-    forms.takes.add(once.takes);
-    forms.makes.add(once.makes);
+    for (const Segment& segment : path) addTo(forms, row, segment);
     return forms;
 }
 

@@ -17,6 +17,8 @@ struct RowForms {
     bool operator==(const RowForms&) const = default;
 };
 
+// Adds what a row takes and makes on one segment.
+void addTo(RowForms& forms, const Row& row, const Segment& segment);
 // Cost: the number of segments, whatever the width. Requires: the path fits the row.
 RowForms formsOf(const Row& row, const Path& path);
 

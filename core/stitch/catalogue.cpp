@@ -13,6 +13,7 @@ std::uint8_t bitsOf(const Stitch& stitch) {
     if (stitch.kind == StitchKind::NoStitch) bits |= kNoStitchBit;
     if (stitch.kind == StitchKind::YarnOver) bits |= kYarnOverBit;
     if (stitch.net() != 0) bits |= kShapingBit;
+    if (stitch.kind == StitchKind::CastOn) bits |= kCastOnBit;
     return static_cast<std::uint8_t>(bits);
 }
 

@@ -26,7 +26,8 @@ enum StitchBits : std::uint8_t {
     kNoStitchBit = 8,   // of kind NoStitch
     kYarnOverBit = 16,  // of kind YarnOver
     kShapingBit = 32,   // takes and makes differ
-    kCoveredBit = 64    // kCovered
+    kCoveredBit = 64,   // kCovered
+    kCastOnBit = 128    // of kind CastOn
 };
 
 class StitchCatalogue;

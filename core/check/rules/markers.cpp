@@ -14,11 +14,10 @@ struct Boundary {
 
 std::vector<Boundary> boundariesOf(const Row& row, const Path& path) {
     std::vector<Boundary> boundaries;
-    Path before;
+    RowForms right;
     for (const Segment& segment : path) {
-        if (segment.isBox())
-            boundaries.push_back({segment.repeat, segment.first, formsOf(row, before)});
-        before.push_back(segment);
+        if (segment.isBox()) boundaries.push_back({segment.repeat, segment.first, right});
+        addTo(right, row, segment);
     }
     return boundaries;
 }

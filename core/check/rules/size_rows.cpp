@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cstdlib>
 #include <map>
+#include <span>
 #include <tuple>
 
 #include "core/base/text.h"
@@ -46,26 +47,32 @@ std::string sizeWords(const std::vector<std::string>& sizes) {
 }
 
 // "row 7 takes 1 more than row 6 leaves: 64 against 63 (S)"
-std::string countWords(const Survey& survey, int row, const std::vector<const SizeSurvey*>& sizes) {
+std::string countWords(const Survey& survey, int row, std::span<const SizeSurvey* const> sizes) {
     const Chart& chart = survey.chart();
     const auto r = static_cast<std::size_t>(row);
     const std::int64_t by = difference(*sizes.front(), row);
     const std::string name = lowerAscii(rowName(chart, row));
-    const std::string below =
-        name.substr(0, name.find(' ') + 1) + std::to_string(chart.rowNumber(row) - 1);
-    std::vector<std::string> numbers;
-    numbers.reserve(sizes.size());
+    std::string words;
+    words.reserve(96);  // for one size; a sentence for every size is put together at every edit
+    words += name;
+    words += " takes ";
+    words += std::to_string(std::abs(by));
+    words += by > 0 ? " more than " : " fewer than ";
+    words.append(name, 0, name.find(' ') + 1);
+    words += std::to_string(chart.rowNumber(row) - 1);
+    words += " leaves: ";
     for (const SizeSurvey* s : sizes) {
-        numbers.push_back(std::to_string(s->counts[r].takes) + " against " +
-                          std::to_string(s->counts[r - 1].makes) +
-                          (sizes.size() > 1 ? " (" + s->size.name + ")" : ""));
+        if (s != sizes.front()) words += ", ";
+        words += std::to_string(s->counts[r].takes);
+        words += " against ";
+        words += std::to_string(s->counts[r - 1].makes);
+        if (sizes.size() > 1) words += " (" + s->size.name + ")";
     }
-    return name + " takes " + std::to_string(std::abs(by)) + (by > 0 ? " more" : " fewer") +
-           " than " + below + " leaves: " + join(numbers, ", ");
+    return words;
 }
 
 Finding sizeFinding(const Survey& survey, int row, const char* rule, Severity severity,
-                    const std::vector<const SizeSurvey*>& sizes) {
+                    std::span<const SizeSurvey* const> sizes) {
     Finding finding;
     finding.rule = rule;
     finding.severity = severity;
@@ -75,7 +82,7 @@ Finding sizeFinding(const Survey& survey, int row, const char* rule, Severity se
 }
 
 Finding partingFinding(const Survey& survey, int row, const Parting& parting, bool miscounts,
-                       const std::vector<const SizeSurvey*>& sizes) {
+                       std::span<const SizeSurvey* const> sizes) {
     Finding finding = sizeFinding(survey, row, "size-edge",
                                   miscounts ? Severity::Fault : Severity::Warning, sizes);
     std::vector<std::string> pairs;
@@ -109,11 +116,11 @@ Finding partingFinding(const Survey& survey, int row, const Parting& parting, bo
 
 void checkSizeRows(const Survey& survey, int row, std::vector<Finding>& findings) {
     const Chart& chart = survey.chart();
-    using Group = std::vector<const SizeSurvey*>;
+    using Group = std::vector<const SizeSurvey*>;  // never empty
     // One sentence, and one mend, holds for sizes that part the same and are off by as many.
     std::map<std::pair<decltype(Parting().key()), std::int64_t>, std::pair<Parting, Group>>
         partings;
-    std::map<std::int64_t, Group> miscounts;
+    Group miscounting;  // without parting anything
     PairsAcross pairs(chart, row);
     for (const SizeSurvey& s : survey.sizes()) {
         const std::int64_t by = difference(s, row);
@@ -123,17 +130,26 @@ void checkSizeRows(const Survey& survey, int row, std::vector<Finding>& findings
             entry.first = parting;
             entry.second.push_back(&s);
         }
-        if (by != 0 && parted.empty()) miscounts[by].push_back(&s);
+        if (by != 0 && parted.empty()) miscounting.push_back(&s);
     }
     for (const auto& [key, entry] : partings) {
         findings.push_back(partingFinding(survey, row, entry.first, key.second != 0, entry.second));
     }
-    for (const auto& [by, sizes] : miscounts) {
+    // Those that are off by as many share a finding.
+    const auto offBy = [row](const SizeSurvey* s) { return difference(*s, row); };
+    std::ranges::stable_sort(miscounting, {}, offBy);
+    findings.reserve(findings.size() + miscounting.size());
+    for (auto first = miscounting.begin(); first != miscounting.end();) {
+        const auto last = std::find_if(first, miscounting.end(), [&](const SizeSurvey* s) {
+            return offBy(s) != offBy(*first);
+        });
+        const std::span sizes(first, last);
         Finding finding = sizeFinding(survey, row, "continuity", Severity::Fault, sizes);
         finding.message = sizeWords(finding.sizes) + ": " + countWords(survey, row, sizes) + ".";
-        const Reach& reach = sizes.front()->paths.reach(row);
+        const Reach& reach = (*first)->paths.reach(row);
         finding.columns = {reach.start, reach.end};
         findings.push_back(std::move(finding));
+        first = last;
     }
 }
 

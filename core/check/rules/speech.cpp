@@ -1,5 +1,7 @@
 #include "core/check/rules/speech.h"
 
+#include <cstddef>
+#include <numeric>
 #include <utility>
 
 #include "core/base/text.h"
@@ -53,8 +55,9 @@ std::vector<int> columnsOfDifference(const Survey& survey, int row, const Fit& f
         const bool guilty =
             segment.isBox() ? rest.coefficient(segment.repeat) != 0 : rest.constant() != 0;
         if (!guilty) continue;
-        for (int column = segment.first; column <= segment.last; ++column)
-            columns.push_back(column);
+        const auto had = static_cast<std::ptrdiff_t>(columns.size());
+        columns.resize(columns.size() + static_cast<std::size_t>(segment.last - segment.first + 1));
+        std::iota(columns.begin() + had, columns.end(), segment.first);
     }
     return columns;
 }

@@ -27,6 +27,28 @@ TEST(Row, CountsAWideStitchInItsRightmostCell) {
     EXPECT_FALSE(row.traits().hasBroken);
 }
 
+TEST(Row, SumsUpFromAnyColumnOn) {
+    const StitchCatalogue& stitches = *builtInStitches();
+    const char* const ids[] = {"k", "yo", "k2tog", "k3tog"};
+    std::vector<StitchIndex> cells;
+    for (std::size_t column = 0; column < 1300; ++column)
+        cells.push_back(id(ids[column * column % 11 % 4]));
+    const Row row(cells, stitches);
+    for (const int first : {1, 2, 511, 512, 513, 1024, 1300}) {
+        for (const int last : {1, 510, 511, 512, 1023, 1025, 1300}) {
+            if (last < first) continue;
+            const std::vector<int> nets = row.netsFrom(first, last);
+            ASSERT_EQ(nets.size(), static_cast<std::size_t>(last - first + 1));
+            int net = 0;
+            for (int column = first; column <= last; ++column) {
+                net += stitches[row.at(column)].net();
+                ASSERT_EQ(nets[static_cast<std::size_t>(column - first)], net)
+                    << first << " to " << column;
+            }
+        }
+    }
+}
+
 TEST(Row, NoticesAWideStitchWithoutItsCells) {
     EXPECT_TRUE(Row({id("c11r"), id("k")}, *builtInStitches()).traits().hasBroken);
     EXPECT_TRUE(Row({id("k"), kCovered}, *builtInStitches()).traits().hasBroken);
@@ -39,7 +61,7 @@ TEST(Row, IsTheSameHoweverItWasMade) {
     plain[100] = id("k2tog");
     plain[640] = id("yo");
     const Row like(plain, stitches);
-    for (const char* other : {"ssk", "k3tog", "yo", "k", "c11r", "no-stitch"}) {
+    for (const char* other : {"ssk", "k3tog", "yo", "k", "c11r", "no-stitch", "bo", "co"}) {
         for (const std::size_t at : {std::size_t{100}, std::size_t{698}}) {
             std::vector<StitchIndex> cells = plain;
             cells[at] = id(other);

@@ -151,6 +151,35 @@ TEST(Companions, UnitsLeftOverAreThoseTheRowHasTooManyOf) {
     }
 }
 
+// One orphan is found without the pairs, by other means.
+TEST(Companions, OrphansAloneAreThoseOfThePairing) {
+    std::mt19937 random(19);
+    const char* const ids[] = {"k", "k", "k", "yo", "yo", "k2tog", "ssk", "s2kp", "yo2", "bo"};
+    int lone = 0;
+    for (int trial = 0; trial < 500; ++trial) {
+        const int width = trial % 40 == 0 ? 700 : 3 + static_cast<int>(random() % 90);
+        const std::size_t kinds = std::size(ids) - (trial % 4 == 0 ? 0 : 1);  // few are bound off
+        std::string cells;
+        int net = 0;
+        for (int column = 1; column <= width; ++column) {
+            // Mostly what brings the row back to balance, as lace is drawn.
+            const char* id = ids[random() % kinds];
+            const int units = (*builtInStitches())[builtInStitches()->find(id).value()].net();
+            if (random() % 8 != 0 && units * net > 0) id = "k";
+            net += (*builtInStitches())[builtInStitches()->find(id).value()].net();
+            cells += std::string(id) + " ";
+        }
+        const int right = 1 + static_cast<int>(random() % 2);
+        for (const Chart& chart :
+             {oneRow(cells), oneRepeat(cells), oneRepeat(cells, right, width - 1)}) {
+            const std::vector<int> expected = companionsOn(chart, 0).orphans;
+            ASSERT_EQ(orphansOn(chart, 0), expected) << cells;
+            lone += expected.size() == 1 ? 1 : 0;
+        }
+    }
+    EXPECT_GT(lone, 200);
+}
+
 TEST(Companions, AnEdgePartsThePairsThatCrossIt) {
     std::mt19937 random(17);
     const char* const ids[] = {"k", "k", "yo", "k2tog", "s2kp", "yo2", "bo"};
