@@ -7,6 +7,7 @@
 #include "core/count/path.h"
 #include "core/words/chart_from_rows.h"
 #include "core/words/marker_places.h"
+#include "core/words/size_scope.h"
 
 namespace lacewright {
 namespace {
@@ -172,7 +173,7 @@ std::vector<int> workedColumns(const Chart& chart, int rowIndex, Side side) {
 }
 
 std::optional<StraightChart> straightChart(const WrittenPattern& pattern, std::size_t size) {
-    if (!pattern.pieces.empty()) return std::nullopt;
+    if (!pattern.pieces.empty() || differsInRows(pattern)) return std::nullopt;
     const WrittenPattern once = oncePattern(pattern, size);
     const auto drawn = chartFromRows(once, size);
     if (!drawn) return std::nullopt;

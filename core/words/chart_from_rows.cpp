@@ -9,6 +9,7 @@
 #include "core/words/open_repeats.h"
 #include "core/words/rows_once.h"
 #include "core/words/size_reaches.h"
+#include "core/words/size_scope.h"
 #include "core/words/sized_boxes.h"
 
 namespace lacewright {
@@ -249,6 +250,11 @@ Result<ChartFromRows> chartFromRows(const WrittenPattern& pattern,
     if (!pattern.pieces.empty())
         return refused(
             "The text holds several pieces, each with a cast-on of its own; a chart draws one.");
+    if (differsInRows(pattern)) {
+        if (!size && pattern.sizeCount() > 1)
+            return refused("Some rows are for some sizes only; a chart draws one size of them.");
+        return chartFromRows(rowsOfSize(pattern, size.value_or(0)), size);
+    }
     if (!size && pattern.sizeCount() > 1) {
         const auto once = withRowsOnce(pattern);
         if (!once) return SizesDrawer(pattern).run();

@@ -8,6 +8,7 @@
 #include "core/words/held_row.h"
 #include "core/words/named_repeats.h"
 #include "core/words/rows_once.h"
+#include "core/words/size_scope.h"
 #include "core/words/worked_order.h"
 
 namespace lacewright {
@@ -78,7 +79,7 @@ class Comparer {
     void compareSize(std::size_t index) {
         size_ = sizes_.empty() ? nullptr : sizes_[index].size;
         written_ = sizes_.empty() ? wholeWidth_ : sizes_[index].written;
-        const WrittenPattern once = asChartRepeats(given_, chart_, written_);
+        const WrittenPattern once = asChartRepeats(rowsOfSize(given_, written_), chart_, written_);
         proof_ = proveWritten(once, written_);
         pattern_ = inWorkingOrder(once, proof_);
         if (!once.again.empty()) proof_ = proveWritten(pattern_, written_);

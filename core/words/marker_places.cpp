@@ -118,8 +118,9 @@ class Follow {
         for (WrittenRow& row : pattern_.rows) {
             side_ = row.side;
             if (goesToLandmark(row.elements)) row = writtenOut(row, side_, needles_);
-            for (std::size_t size = 0; size < needles_.size(); ++size)
-                needles_[size].work(row, side_, found_[size]);
+            for (std::size_t size = 0; size < needles_.size(); ++size) {
+                if (row.isFor(size)) needles_[size].work(row, side_, found_[size]);
+            }
             for (; again < pattern_.again.size() && pattern_.again[again].after <= row.number;
                  ++again)
                 workAgain(pattern_.again[again]);
@@ -142,7 +143,8 @@ class Follow {
         for (int pass = 0; pass < std::min(passes, kMostPasses); ++pass) {
             if (again.until && needle.loops() == again.until->of(size)) return;
             for (const WrittenRow& row : pattern_.rows) {
-                if (row.number < again.first || row.number > again.last) continue;
+                if (row.number < again.first || row.number > again.last || !row.isFor(size))
+                    continue;
                 side_ = sideAfter(pattern_, side_);
                 if (needle.work(row, side_, found_[size])) continue;
                 found_[size].clear();  // what holds for the first pass need not hold for this one

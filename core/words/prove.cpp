@@ -5,6 +5,7 @@
 #include "core/words/marker_places.h"
 #include "core/words/pieces.h"
 #include "core/words/reading_chooser.h"
+#include "core/words/size_scope.h"
 
 namespace lacewright {
 
@@ -206,6 +207,29 @@ WrittenProof provePieces(const WrittenPattern& pattern, std::size_t size) {
     return all;
 }
 
+// The rows that this size works, and nothing changed by the others.
+WrittenProof proveOfSize(const WrittenPattern& pattern, std::size_t size) {
+    WrittenProof proof = proveWritten(rowsOfSize(pattern, size), size);
+    std::vector<WrittenRowProof> rows;
+    std::vector<std::size_t> faulty;
+    std::size_t own = 0;
+    for (const WrittenRow& row : pattern.rows) {
+        if (row.isFor(size)) {
+            if (std::find(proof.faulty.begin(), proof.faulty.end(), own) != proof.faulty.end())
+                faulty.push_back(rows.size());
+            rows.push_back(std::move(proof.rows[own++]));
+            continue;
+        }
+        WrittenRowProof left;
+        left.number = row.number;
+        if (!rows.empty()) left.before = left.after = rows.back().after;
+        rows.push_back(std::move(left));
+    }
+    proof.rows = std::move(rows);
+    proof.faulty = std::move(faulty);
+    return proof;
+}
+
 }  // namespace
 
 std::string WrittenProof::nameOf(Variable variable) const {
@@ -223,6 +247,7 @@ std::string WrittenProof::nameOf(Variable variable) const {
 
 WrittenProof proveWritten(const WrittenPattern& pattern, std::size_t size) {
     if (!pattern.pieces.empty()) return provePieces(pattern, size);
+    if (differsInRows(pattern)) return proveOfSize(pattern, size);
     Prover prover(pattern, size);
     if (pattern.castOn) return prover.run(pattern.castOn->of(size));
     WrittenProof proof = prover.run({});

@@ -12,6 +12,7 @@
 #include "core/words/row_table.h"
 #include "core/words/rows_again.h"
 #include "core/words/shaping_line.h"
+#include "core/words/size_scope.h"
 #include "core/words/text_lines.h"
 
 namespace lacewright {
@@ -74,6 +75,8 @@ class Reader {
     }
     void beginPiece(const PieceStart& piece, const Place& place) {
         part_ = table_.beginPiece(piece.castOn);
+        scope_.clear();
+        table_.beginScope({});
         read_.messages.push_back({false,
                                   place,
                                   "another piece begins here; its rows are counted on from row " +
@@ -203,9 +206,25 @@ class Reader {
         return last;
     }
 
+    // "Size L only:", perhaps with a row behind it.
+    void beginScope(const SizeScope& scope, std::size_t index, const TokenCursor& at) {
+        Line& line = lines_[index];
+        if (scope.unknown)
+            return error(line.front().place,
+                         "this line names a size that the pattern does not have",
+                         "one of its sizes");
+        scope_ = scope.sizes;
+        table_.beginScope(scope_);
+        if (at.atEnd()) return;
+        line.erase(line.begin(), line.begin() + static_cast<std::ptrdiff_t>(at.position()));
+        readRow(index);
+    }
+
     // The line goes on with the row above it.
     bool goesOn(std::size_t index) const {
         const Line& line = lines_[index];
+        TokenCursor at(line);
+        if (!line.empty() && parseSizeScope(at, read_.pattern.sizes)) return false;
         return !line.empty() && !beginsRow(line) && !lines_.isRemark(index) && !isProse(index) &&
                !lines_.isMisspelt(index) && !startsPiece(index) &&
                !isPlainRowsLine(TokenCursor(line));
@@ -216,7 +235,10 @@ class Reader {
         Line& line = lines_[index];
         const Place place = line.front().place;
         TokenCursor at(line);
-        if (const auto again = parseRowsAgain(at, {read_.messages, sizes_}); !again.empty()) {
+        if (const auto scope = parseSizeScope(at, read_.pattern.sizes)) {
+            beginScope(*scope, index, at);
+        } else if (const auto again = parseRowsAgain(at, {read_.messages, sizes_});
+                   !again.empty()) {
             repeatRows(again, index, at);
         } else if (const int rows = parseAtBeginnings(line)) {
             addNext(rows, std::move(line), place);
@@ -269,6 +291,19 @@ class Reader {
         return !shaped.empty();
     }
 
+    // Sizes beyond the scope work the rows no more. False where the words do not say how often.
+    bool onlyForScope(std::vector<RowsAgainWords>& again) const {
+        for (RowsAgainWords& words : again) {
+            if (!words.times) return false;
+            Figure times;
+            times.bySize.assign(read_.pattern.sizes.size(), 0);
+            for (const std::size_t size : scope_) times.bySize[size] = words.times->of(size);
+            words.times = std::move(times);
+            words.stated.reset();
+        }
+        return true;
+    }
+
     // "Rep these 2 rows 3 times more, dec 1 st at end of last row": the last row is then written
     // out, and what stands before it worked as often as is left.
     void repeatRows(std::vector<RowsAgainWords> again, std::size_t index, TokenCursor& at) {
@@ -276,6 +311,10 @@ class Reader {
             if (words.first > 0) words.first += part_;
             if (words.last > 0) words.last += part_;
         }
+        if (!scope_.empty() && !onlyForScope(again))
+            return error(at.peek().place,
+                         "how often these sizes work the rows again is not understood",
+                         "a sentence such as \"Rep rows 3 and 4 5 more times\"");
         const auto shaped = shapingBehind(at);
         if (shaped &&
             (again.back().until || lines_.nextNumber(index) + part_ == table_.currentNumber() + 1))
@@ -314,9 +353,10 @@ class Reader {
     TextLines lines_;
     std::optional<Vocabulary> vocabulary_;  // with the pattern's own stitches
     std::size_t sizes_ = 0;
-    bool lettingFall_ = false;  // somewhere loops of a double over are dropped
-    int part_ = 0;              // rows before the part of the work that is read
-    bool parted_ = false;       // lines that are no rows stand before the next one
+    std::vector<std::size_t> scope_;  // sizes that the rows now read are for; empty: all
+    bool lettingFall_ = false;        // somewhere loops of a double over are dropped
+    int part_ = 0;                    // rows before the part of the work that is read
+    bool parted_ = false;             // lines that are no rows stand before the next one
 };
 
 // The text says itself which wording it uses.

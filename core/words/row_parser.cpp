@@ -17,10 +17,22 @@ bool opensSizes(const TokenCursor& at) {
     return at.is(TokenKind::Open) && at.is(TokenKind::Number, 1);
 }
 
+// "Repeat from star" names the mark.
+std::vector<Token> withStarsInWords(std::vector<Token> tokens) {
+    for (std::size_t i = 1; i < tokens.size(); ++i) {
+        const bool named = isWordOf(tokens[i], {"star", "asterisk"});
+        if (!named || !isWordOf(tokens[i - 1], {"from", "first", "the", "to", "at"})) continue;
+        tokens[i].kind = TokenKind::Star;
+        tokens[i].text = "*";
+        tokens[i].value = 1;
+    }
+    return tokens;
+}
+
 }  // namespace
 
 RowParser::RowParser(std::vector<Token> tokens, ReadContext context)
-    : at_(std::move(tokens)), context_(context) {}
+    : at_(withStarsInWords(std::move(tokens))), context_(context) {}
 
 void RowParser::complain(const Place& place, std::string what, std::string expected,
                          std::string nearest) {

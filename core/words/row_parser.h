@@ -176,6 +176,7 @@ class RowParser {
     bool passNeedles();
     bool passAside();
     bool passMade();
+    bool passHowNupps();
     void passWhatIsPassedOver();
     bool passOverWhich();
     void passFabric();

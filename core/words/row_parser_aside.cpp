@@ -118,10 +118,25 @@ bool RowParser::leftOnNeedle(Elements& out) {
     return true;
 }
 
+// "(purling the 5 loops of each nupp together)": what was counted as one stitch already.
+bool RowParser::passHowNupps() {
+    constexpr std::size_t kLongest = 14;  // tokens
+    if (!at_.isWord({"purling", "knitting", "working", "p", "purl"}, 1)) return false;
+    bool nupp = false;
+    for (std::size_t i = 2; i < kLongest; ++i) {
+        nupp = nupp || at_.isWord({"nupp", "nupps"}, i);
+        if (!at_.is(TokenKind::Close, i)) continue;
+        if (nupp) at_.advance(i + 1);
+        return nupp;
+    }
+    return false;
+}
+
 // "(sk2p made)", "(eyelet row)", "(WS)": a bracket that only says what was worked before it.
 bool RowParser::passMade() {
     constexpr std::size_t kLongest = 6;  // tokens
     if (!at_.is(TokenKind::Open)) return false;
+    if (passHowNupps()) return true;
     bool remark = false;
     bool stitches = false;
     for (std::size_t i = 1; i <= kLongest; ++i) {

@@ -36,7 +36,7 @@ void RowTable::add(const RowHeading& heading, ParsedRow parsed, const Place& pla
             messages_.push_back({true, place, "rows are numbered from 1", {}, {}});
             continue;
         }
-        Entry entry{heading, parsed, place};
+        Entry entry{heading, parsed, place, {}, 0, scope_};
         // "BO 4 sts at beg of next 2 rows. 32 sts": when both have been worked.
         if (heading.next && i + 1 < numbers.size()) entry.parsed.statedCount.reset();
         if (parsed.same) entry.sameAs = sameRow(*parsed.same, numbers, i);
@@ -54,7 +54,7 @@ void RowTable::add(const RowHeading& heading, ParsedRow parsed, const Place& pla
         current_ = number;
     }
     if (heading.family == RowFamily::None) return;
-    Entry family{heading, std::move(parsed), place, {}, parts_.back()};
+    Entry family{heading, std::move(parsed), place, {}, parts_.back(), scope_};
     if (family.parsed.same && !family.parsed.same->numbers.empty())
         family.sameAs = family.parsed.same->numbers.front();
     families_.push_back(std::move(family));
@@ -124,8 +124,25 @@ int RowTable::numberNamed(const SameRows& same) const {
     return 0;
 }
 
+// The row of that name in numbers, with the rows behind it where they are those between.
+RowsAgainWords RowTable::named(RowsAgainWords words) const {
+    SameRows same;
+    same.label = std::move(words.label);
+    words.label.clear();
+    words.first = words.last = numberNamed(same);
+    if (words.first > 0 && lastNumber() - words.first + 1 == words.every) words.last = lastNumber();
+    return words;
+}
+
 void RowTable::repeat(const RowsAgainWords& words) {
     const Place& place = words.place;
+    if (!words.label.empty()) {
+        const RowsAgainWords numbered = named(words);
+        if (numbered.first != 0) return repeat(numbered);
+        messages_.push_back(
+            {true, place, "no row above is called \"" + words.label + "\"", {}, {}});
+        return;
+    }
     const int last = words.last > 0 ? words.last : lastNumber();
     const int first = words.count > 0 ? last - words.count + 1 : words.first;
     if (first < 1 || first > last) {
@@ -341,6 +358,7 @@ void RowTable::finish(WrittenPattern& pattern) {
         row.statedCount = entry.parsed.statedCount;
         row.statedPlace = entry.parsed.statedPlace;
         row.place = entry.place;
+        row.sizes = entry.sizes;
         pattern.rows.push_back(std::move(row));
     }
     settleSides(pattern);

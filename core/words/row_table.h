@@ -30,6 +30,8 @@ class RowTable {
     // A piece of the work with loops of its own; gives the same.
     int beginPiece(const std::optional<WrittenCastOn>& castOn);
     // A piece has begun and has no rows yet.
+    // Rows that follow are for these sizes only; none: for all.
+    void beginScope(std::vector<std::size_t> sizes) { scope_ = std::move(sizes); }
     bool awaitsPiece() const { return !pieces_.empty() && pieces_.back().first > lastNumber(); }
 
     // Numbers count through all parts.
@@ -47,12 +49,14 @@ class RowTable {
         Place place;
         std::optional<int> sameAs = {};  // number of the row whose text it takes over
         int part = 0;                    // rows before the part it stands in
+        std::vector<std::size_t> sizes = {};
     };
     Side firstSideOf(int part, int end) const;
     int endOf(int part) const;
     std::optional<int> sameRow(const SameRows& same, const std::vector<int>& numbers,
                                std::size_t index);
     int numberNamed(const SameRows& same) const;
+    RowsAgainWords named(RowsAgainWords words) const;
     void countBeforeRowOne();
     static bool inFamily(const Entry& family, int number, Side firstSide);
     void fillFamilies(const WrittenPattern& pattern);
@@ -65,6 +69,7 @@ class RowTable {
     std::vector<int> parts_ = {0};  // rows before each part
     std::vector<RowsAgain> again_;
     std::vector<WrittenPiece> pieces_;
+    std::vector<std::size_t> scope_;  // sizes that the rows now read are for
     std::optional<int> repeatFrom_;
     int repeatTo_ = 0;
     int current_ = 0;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "core/words/figure.h"
@@ -13,6 +14,8 @@ struct RowsAgainWords {
     int first = 0;  // 0: the last `count` rows
     int last = 0;   // 0: up to the last row
     int count = 0;
+    std::string label;  // instead: the row so named, "dec", with others between
+    int every = 1;      // "every 4th row": of so many rows it is one
     std::optional<Figure> times;
     std::optional<Figure> until;   // "until 10 sts remain"
     std::optional<Figure> stated;  // "(12 sts)": stitches when they have been worked

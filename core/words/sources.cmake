@@ -68,6 +68,7 @@ target_sources(core PRIVATE
     words/rows_on_grid.cpp
     words/shaping_line.cpp
     words/size_reaches.cpp
+    words/size_scope.cpp
     words/size_words.cpp
     words/shape_fit.cpp
     words/sized_boxes.cpp

@@ -115,6 +115,11 @@ struct WrittenRow {
     std::optional<Figure> statedCount;  // "(41 sts)": stitches after the row
     Place statedPlace;
     Place place;  // its text; of the first printing when several rows share one text
+    std::vector<std::size_t> sizes = {};  // "size L only": counted from 0; empty: all of them
+
+    bool isFor(std::size_t size) const {
+        return sizes.empty() || std::find(sizes.begin(), sizes.end(), size) != sizes.end();
+    }
 };
 
 // Before row 1: `plus` stitches, or multiple * r + plus, or plus and so many for each of the counts
