@@ -1,24 +1,28 @@
 #include "core/words/pieces.h"
 
-#include <algorithm>
-
-#include "core/words/row_numbers.h"
+#include <limits>
 
 namespace lacewright {
 
 std::vector<WrittenPattern> piecesOf(const WrittenPattern& pattern) {
     if (pattern.pieces.empty()) return {pattern};
+    WrittenPattern none = pattern;
+    none.rows.clear();
+    none.again.clear();
+    none.pieces.clear();
+    none.repeatFrom.reset();
     std::vector<WrittenPattern> pieces;
+    auto row = pattern.rows.begin();
+    auto again = pattern.again.begin();
     for (std::size_t i = 0; i <= pattern.pieces.size(); ++i) {
-        const int first = i == 0 ? -kMaxRowNumber : pattern.pieces[i - 1].first;
-        const int end = i < pattern.pieces.size() ? pattern.pieces[i].first : kMaxRowNumber + 1;
-        const auto outside = [&](int number) { return number < first || number >= end; };
-        WrittenPattern& piece = pieces.emplace_back(pattern);
-        piece.pieces.clear();
+        const bool last = i == pattern.pieces.size();
+        const int end = last ? std::numeric_limits<int>::max() : pattern.pieces[i].first;
+        WrittenPattern& piece = pieces.emplace_back(none);
         if (i > 0) piece.castOn = pattern.pieces[i - 1].castOn;
-        std::erase_if(piece.rows, [&](const WrittenRow& row) { return outside(row.number); });
-        std::erase_if(piece.again, [&](const RowsAgain& again) { return outside(again.after); });
-        if (piece.repeatFrom && outside(*piece.repeatFrom)) piece.repeatFrom.reset();
+        while (row != pattern.rows.end() && row->number < end) piece.rows.push_back(*row++);
+        while (again != pattern.again.end() && again->after < end) piece.again.push_back(*again++);
+        if (pattern.repeatFrom && piece.findRow(*pattern.repeatFrom))
+            piece.repeatFrom = pattern.repeatFrom;
     }
     return pieces;
 }

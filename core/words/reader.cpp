@@ -166,6 +166,7 @@ class Reader {
             if (lines_[i].empty() || lines_.isRemark(i)) {
                 parted_ = true;
             } else if (isPlainRowsLine(TokenCursor(lines_[i]))) {
+                table_.leaveOut(plainRowsIn(TokenCursor(lines_[i])));
                 passOver(lines_[i],
                          "these rows change no count; without numbers they are left out");
             } else {
@@ -240,8 +241,11 @@ class Reader {
         } else if (const auto again = parseRowsAgain(at, {read_.messages, sizes_});
                    !again.empty()) {
             repeatRows(again, index, at);
-        } else if (const int rows = parseAtBeginnings(line)) {
-            addNext(rows, std::move(line), place);
+        } else if (Line first = line; parseAtBeginnings(first) > 0) {
+            for (Line& clause : beginningsApart(line)) {
+                if (const int rows = parseAtBeginnings(clause))
+                    addNext(rows, std::move(clause), place);
+            }
         } else if (const int plain = parseShapedAfter(line)) {
             addPlain(plain - 1, place);
             addNext(1, std::move(line), place);

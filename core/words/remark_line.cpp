@@ -1,5 +1,7 @@
 #include "core/words/remark_line.h"
 
+#include <algorithm>
+
 #include <string_view>
 
 #include "core/words/edit_distance.h"
@@ -64,22 +66,24 @@ bool isCastOnLine(const TokenCursor& line) {
     return false;
 }
 
-bool isPlainRowsLine(const TokenCursor& line) {
+int plainRowsIn(const TokenCursor& line) {
     TokenCursor at = line;
+    int rows = 0;
     for (;;) {
         const bool work = at.acceptWord({"work"});
-        if (!work && !at.acceptWord({"k", "knit", "p", "purl"})) return false;
-        if (!at.isNumber() || !isRowWord(at, 1)) return false;
+        if (!work && !at.acceptWord({"k", "knit", "p", "purl"})) return 0;
+        if (!at.isNumber() || !isRowWord(at, 1)) return 0;
+        rows = std::min(rows + at.peek().value, kMaxRowNumber);
         at.advance(2);
         const bool even = at.acceptWord({"even"});
         if (at.acceptWord({"in"})) {
             while (at.is(TokenKind::Word) || at.is(TokenKind::Dash)) at.advance();
         } else if (work && !even) {
-            return false;
+            return 0;
         }
         at.accept(TokenKind::Stop);
-        if (at.atEnd()) return true;
-        if (!at.accept(TokenKind::Comma) && !at.acceptWord({"and"})) return false;
+        if (at.atEnd()) return rows;
+        if (!at.accept(TokenKind::Comma) && !at.acceptWord({"and"})) return 0;
         at.skipWords({"and", "then"});
     }
 }

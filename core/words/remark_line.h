@@ -15,7 +15,11 @@ bool isRemarkLine(const TokenCursor& line, bool first);
 bool isCastOnLine(const TokenCursor& line);
 
 // "Knit 4 rows.", "Work 6 rows in garter st.": rows without a number that change no count.
-bool isPlainRowsLine(const TokenCursor& line);
+// Gives how many; 0 when the line is none.
+int plainRowsIn(const TokenCursor& line);
+inline bool isPlainRowsLine(const TokenCursor& line) {
+    return plainRowsIn(line) > 0;
+}
 // A line of prose: it neither begins as stitches do nor looks like a row or a heading that is
 // misspelt.
 bool isProseLine(const TokenCursor& line, const Vocabulary& vocabulary);

@@ -6,8 +6,9 @@ namespace lacewright {
 
 namespace {
 
-constexpr int kDeepest = 40;              // brackets and stars within one another
-constexpr std::size_t kMostItems = 4000;  // in one sequence
+constexpr int kDeepest = 40;               // brackets and stars within one another
+constexpr std::size_t kMostItems = 4000;   // in one sequence
+constexpr std::size_t kMostNearest = 200;  // words for which a known one is looked for
 
 bool isWordOf(const Token& token, std::initializer_list<std::string_view> words) {
     return std::find(words.begin(), words.end(), token.text) != words.end();
@@ -214,9 +215,12 @@ void RowParser::item(Elements& out) {
         written += token.text;
     }
     const Place whole = spanning(at_.tokens()[first].place, at_.previous().place);
-    const auto nearest = context_.vocabulary.nearest(written);
+    // Looked for in the whole vocabulary, so not for errors beyond those that are told.
+    std::string nearest;
+    if (context_.figures.messages.size() < kMostNearest)
+        nearest = context_.vocabulary.nearest(written).value_or("");
     complain(whole, "\"" + written + "\" is not a stitch that is known here",
-             "a stitch, a bracket or *", nearest.value_or(""));
+             "a stitch, a bracket or *", std::move(nearest));
 }
 
 // To the next place where a stitch may begin, at least one token on.

@@ -11,7 +11,8 @@ namespace lacewright {
 namespace {
 
 constexpr std::size_t kMostElements = 300'000;  // in all rows together
-constexpr int kMostRepeats = 1000;              // of whole rows by one sentence
+constexpr const char* kTooManyRows = "the rows of this text are too many to read";
+constexpr int kMostRepeats = 1000;  // of whole rows by one sentence
 
 std::string rowName(int number) {
     return "row " + std::to_string(number);
@@ -21,15 +22,20 @@ std::string rowName(int number) {
 
 void RowTable::add(const RowHeading& heading, ParsedRow parsed, const Place& place) {
     std::vector<int> numbers = heading.numbers;
-    for (int i = 1; heading.next && i <= heading.nextRows; ++i)
-        numbers.push_back(std::min(current_ + i, kMaxRowNumber));
+    for (int i = 1; heading.next && i <= heading.nextRows; ++i) {
+        if (current_ + i > kMaxRowNumber) {
+            if (!tooMany_) messages_.push_back({true, place, kTooManyRows, {}, {}});
+            tooMany_ = true;
+            return;
+        }
+        numbers.push_back(current_ + i);
+    }
     if (!heading.next && !numbers.empty() && numbers.front() == 1) countBeforeRowOne();
     const std::size_t weight = elementCount(parsed.elements);
     for (std::size_t i = 0; i < numbers.size(); ++i) {
         const int number = numbers[i];
         if ((written_ += weight) > kMostElements) {
-            messages_.push_back(
-                {true, place, "the rows of this text are too many to read", {}, {}});
+            messages_.push_back({true, place, kTooManyRows, {}, {}});
             return;
         }
         if (number < 1) {
@@ -74,6 +80,9 @@ void RowTable::countBeforeRowOne() {
     for (RowsAgain& again : again_) {
         for (int* number : {&again.after, &again.first, &again.last}) *number -= current_;
     }
+    std::map<int, int> leftOut;
+    for (const auto& [number, rows] : leftOut_) leftOut[number - current_] = rows;
+    leftOut_ = std::move(leftOut);
     repeatFrom_.reset();
     repeatTo_ = 0;
     current_ = 0;
@@ -134,6 +143,25 @@ RowsAgainWords RowTable::named(RowsAgainWords words) const {
     return words;
 }
 
+void RowTable::leaveOut(int rows) {
+    int& behind = leftOut_[lastNumber()];
+    behind = std::min(behind + rows, kMaxRowNumber);
+}
+
+// "The last 6 rows" as they were worked: the first of them that is written out, one behind the
+// last row when none is; 0 or less when there are not so many.
+int RowTable::firstOfLast(int count) const {
+    int row = lastNumber() + 1;
+    while (count > 0 && row > parts_.back()) {
+        const auto left = leftOut_.find(row - 1);
+        if (left != leftOut_.end()) count -= left->second;
+        if (count <= 0) break;
+        --row;
+        --count;
+    }
+    return row - std::max(0, count);
+}
+
 void RowTable::repeat(const RowsAgainWords& words) {
     const Place& place = words.place;
     if (!words.label.empty()) {
@@ -144,7 +172,10 @@ void RowTable::repeat(const RowsAgainWords& words) {
         return;
     }
     const int last = words.last > 0 ? words.last : lastNumber();
-    const int first = words.count > 0 ? last - words.count + 1 : words.first;
+    const int first = words.count == 0 ? words.first
+                      : words.last > 0 ? last - words.count + 1
+                                       : firstOfLast(words.count);
+    if (words.count > 0 && first == last + 1) return;  // none of them changes a count
     if (first < 1 || first > last) {
         messages_.push_back({true, place, "there are no such rows to repeat", {}, {}});
         return;
@@ -173,7 +204,7 @@ void RowTable::repeat(const RowsAgainWords& words) {
 
 void RowTable::repeatAllButLast(RowsAgainWords words) {
     const int last = words.last > 0 ? words.last : lastNumber();
-    words.first = words.count > 0 ? last - words.count + 1 : words.first;
+    if (words.count > 0) words.first = firstOfLast(words.count);
     words.last = last - 1;
     words.count = 0;
     words.times = Figure(1);

@@ -37,6 +37,8 @@ class RowTable {
     // Numbers count through all parts.
     void add(const RowHeading& heading, ParsedRow parsed, const Place& place);
     void repeat(const RowsAgainWords& words);
+    // So many rows behind the last one are not written out.
+    void leaveOut(int rows);
     // The same rows once more, but for the last of them.
     void repeatAllButLast(RowsAgainWords words);
     // Fills pattern.rows, pattern.again and pattern.repeatFrom.
@@ -57,6 +59,7 @@ class RowTable {
                                std::size_t index);
     int numberNamed(const SameRows& same) const;
     RowsAgainWords named(RowsAgainWords words) const;
+    int firstOfLast(int count) const;
     void countBeforeRowOne();
     static bool inFamily(const Entry& family, int number, Side firstSide);
     void fillFamilies(const WrittenPattern& pattern);
@@ -69,10 +72,12 @@ class RowTable {
     std::vector<int> parts_ = {0};  // rows before each part
     std::vector<RowsAgain> again_;
     std::vector<WrittenPiece> pieces_;
+    std::map<int, int> leftOut_;      // how many rows behind the row of this number
     std::vector<std::size_t> scope_;  // sizes that the rows now read are for
     std::optional<int> repeatFrom_;
     int repeatTo_ = 0;
     int current_ = 0;
+    bool tooMany_ = false;     // which has been told
     std::size_t written_ = 0;  // elements, so that copies of rows stay within bounds
 };
 

@@ -47,6 +47,23 @@ int parseAtBeginnings(std::vector<Token>& line) {
 
 namespace {
 
+constexpr std::size_t kMostClauses = 50;  // of one sentence
+constexpr std::size_t kLongestVerb = 12;  // tokens before its first number
+
+// "3 (4, 5) sts at beg" stands here; nothing is passed.
+bool beginsClause(TokenCursor& at) {
+    const std::size_t start = at.position();
+    bool clause = at.isNumber();
+    while (at.isNumber() || at.is(TokenKind::Comma) || at.is(TokenKind::Open) ||
+           at.is(TokenKind::Close) || at.is(TokenKind::Slash) || at.isStitchNoun())
+        at.advance();
+    clause = clause && at.acceptWord({"at"});
+    at.skipWords({"the"});
+    clause = clause && at.isWord({"beg", "beginning", "start"});
+    at.moveTo(start);
+    return clause;
+}
+
 // Shaping that says where on the row it stands instead of in which stitches.
 struct AtEnds {
     std::string stitch;  // empty: none stands here
@@ -133,6 +150,32 @@ std::string acceptBetween(TokenCursor& at) {
 
 }  // namespace
 
+std::vector<std::vector<Token>> beginningsApart(const std::vector<Token>& line) {
+    const auto first =
+        std::find_if(line.begin(), line.end(), [](const Token& token) { return token.value > 0; });
+    const bool verb = static_cast<std::size_t>(first - line.begin()) <= kLongestVerb;
+    std::vector<std::vector<Token>> lines(1);
+    bool begun = false;  // the clause has said "at beg"
+    for (TokenCursor at(line); at.position() + 1 < line.size();) {
+        begun = begun || at.isWord({"beg", "beginning", "start"});
+        const std::size_t start = at.position();
+        bool parts = false;
+        while (at.accept(TokenKind::Comma) || at.accept(TokenKind::Semicolon) ||
+               at.acceptWord({"then", "and"}))
+            parts = true;
+        if (parts && begun && verb && lines.size() < kMostClauses && beginsClause(at)) {
+            lines.back().push_back(line.back());
+            lines.emplace_back(line.begin(), first);
+            begun = false;
+            continue;
+        }
+        if (!parts) at.advance();
+        for (std::size_t i = start; i < at.position(); ++i) lines.back().push_back(line[i]);
+    }
+    lines.back().push_back(line.back());
+    return lines;
+}
+
 void spellOutEachEnd(std::vector<Token>& body) {
     TokenCursor at(body);
     const Place place = at.peek().place;
@@ -166,6 +209,7 @@ bool isShapingVerb(const TokenCursor& at, std::size_t ahead = 0) {
     return at.isWord({"inc", "dec", "increase", "decrease", "increasing", "decreasing"}, ahead);
 }
 
+constexpr int kMostBetween = 200;              // "every 200th row"
 constexpr std::size_t kMostIntroduction = 16;  // tokens before the shaping
 
 // "Keeping patt correct," and the like. False where something else than words comes first.
@@ -270,7 +314,7 @@ std::vector<ShapedRows> parseShapingSentence(TokenCursor& at, FigureContext cont
         at.moveTo(end);
     }
     for (const ShapedRows& rows : all) {
-        if (!rows.often.times && !rows.often.until) return none();
+        if (rows.every > kMostBetween || (!rows.often.times && !rows.often.until)) return none();
     }
     // Only words may follow: "working inc sts into patt".
     while (at.is(TokenKind::Comma) || at.is(TokenKind::Stop) || at.is(TokenKind::Dash) ||

@@ -13,6 +13,10 @@ namespace lacewright {
 // Requires: the last token is End.
 int parseAtBeginnings(std::vector<Token>& line);
 
+// "BO 5 sts at beg of next 2 rows, 3 sts at beg of foll 4 rows": each of them as a line of its own.
+// Requires: the last token is End.
+std::vector<std::vector<Token>> beginningsApart(const std::vector<Token>& line);
+
 // "Dec 1 st at each end, p to end" as the body of a row: put into stitches, "k2tog, p to last 2
 // sts, k2tog"; another body is left as it is. Requires: the last token is End.
 void spellOutEachEnd(std::vector<Token>& body);

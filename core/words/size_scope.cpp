@@ -30,7 +30,13 @@ std::pair<std::size_t, std::size_t> longestName(const TokenCursor& at,
 
 std::optional<SizeScope> parseSizeScope(TokenCursor& at, const std::vector<std::string>& names) {
     constexpr std::size_t kMostNames = 24;
+    constexpr std::size_t kLongest = 60;  // tokens up to "only"
     const std::size_t start = at.position();
+    bool says = false;
+    for (std::size_t i = 0; i < kLongest && !says && !at.is(TokenKind::End, i); ++i)
+        says = at.isWord({"only"}, i) ||
+               (at.isWord({"all", "both"}, i) && at.isWord({"size", "sizes"}, i + 1));
+    if (!says) return {};
     const auto ends = [&at] { return at.accept(TokenKind::Colon) || at.atEnd(); };
     at.skipWords({"for"});
     SizeScope scope;

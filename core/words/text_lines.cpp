@@ -27,6 +27,14 @@ void passTitle(Line& line) {
     if (rest.size() > 1 && beginsRow(rest)) line = rest;
 }
 
+// Of the row that the line begins; 0 when it is not numbered, -1 when it is no heading.
+int firstNumber(const Line& line) {
+    TokenCursor at(line);
+    const auto heading = namesRows(line) ? std::nullopt : parseRowHeading(at);
+    if (!heading) return -1;
+    return heading->numbers.empty() ? 0 : heading->numbers.front();
+}
+
 }  // namespace
 
 bool beginsRow(const Line& line) {
@@ -68,25 +76,14 @@ TextLines::TextLines(std::string_view text) {
         line.clear();
     }
     nextRow_.resize(lines_.size());
+    number_.resize(lines_.size(), -1);
     std::size_t next = lines_.size();
     for (std::size_t i = lines_.size(); i-- > 0;) {
         nextRow_[i] = next;
-        if (!lines_[i].empty() && beginsRow(lines_[i])) next = i;
+        if (lines_[i].empty() || !beginsRow(lines_[i])) continue;
+        next = i;
+        number_[i] = firstNumber(lines_[i]);
     }
-}
-
-bool TextLines::rowsBegin(std::size_t index) const {
-    if (!rowsFollow(index)) return false;
-    TokenCursor at(lines_[nextRow_[index]]);
-    const auto heading = parseRowHeading(at);
-    return heading && (heading->next || heading->numbers.empty() || heading->numbers.front() == 1);
-}
-
-int TextLines::nextNumber(std::size_t index) const {
-    if (!rowsFollow(index)) return 0;
-    TokenCursor at(lines_[nextRow_[index]]);
-    const auto heading = parseRowHeading(at);
-    return heading && !heading->numbers.empty() ? heading->numbers.front() : 0;
 }
 
 bool TextLines::standsAlone(std::size_t index) const {

@@ -31,9 +31,14 @@ class TextLines {
     // Behind this line some row is told.
     bool rowsFollow(std::size_t index) const { return nextRow_[index] < lines_.size(); }
     // The next row behind this line is numbered 1 or is not numbered.
-    bool rowsBegin(std::size_t index) const;
-    // The number of the next row behind this line; 0 when it has none.
-    int nextNumber(std::size_t index) const;
+    bool rowsBegin(std::size_t index) const {
+        return rowsFollow(index) && (nextNumber(index) == 0 || nextNumber(index) == 1);
+    }
+    // The number of the next row behind this line; 0 when it has none, -1 when no row follows or
+    // the next line of rows only names rows worked again.
+    int nextNumber(std::size_t index) const {
+        return rowsFollow(index) ? number_[nextRow_[index]] : -1;
+    }
     // The line above is a sentence of its own, or there is none.
     bool standsAlone(std::size_t index) const;
     // The line above is blank or ends as a sentence does.
@@ -44,6 +49,7 @@ class TextLines {
 
  private:
     std::vector<Line> lines_;
+    std::vector<int> number_;           // for each line: of its first row, as for nextNumber
     std::vector<std::size_t> nextRow_;  // for each line: the next one below it that begins a row
 };
 

@@ -21,22 +21,25 @@ struct Legs {
 Legs legsOf(const Elements& elements) {
     Legs found;
     Elements leg;
+    bool goesOn = false;  // the leg that is read goes on with the one before
     const auto close = [&] {
         const auto does = [](const Element& e) { return !std::holds_alternative<Aside>(e.what); };
         const auto makesOnly = [&](const Element& e) {
             const auto* work = std::get_if<Working>(&e.what);
             return !does(e) || (work != nullptr && work->takes == 0);
         };
-        bool works = std::any_of(leg.begin(), leg.end(), does);
-        if (works && !found.legs.empty() && std::all_of(leg.begin(), leg.end(), makesOnly)) {
-            // "Turn and cast on 6 sts" goes no way back.
+        const bool works = std::any_of(leg.begin(), leg.end(), does);
+        // "Turn and cast on 6 sts" goes no way back, and a turn behind it none either.
+        const bool makes = works && !found.legs.empty() && !goesOn &&
+                           std::all_of(leg.begin(), leg.end(), makesOnly);
+        if (makes || (works && goesOn)) {
             found.legs.back().insert(found.legs.back().end(), leg.begin(), leg.end());
-            works = false;
         } else if (works) {
             found.legs.push_back(std::move(leg));
         }
+        goesOn = makes;
         leg.clear();
-        return works;
+        return works && !makes;
     };
     for (const Element& element : elements) {
         const bool turn = isAside(element, "turn");
