@@ -8,12 +8,11 @@
 class QComboBox;
 class QLabel;
 class QToolButton;
-class QTreeWidget;
-class QTreeWidgetItem;
 
 namespace lacewright::app {
 
 class Document;
+class FindingsTree;
 class MendButtons;
 class ViewState;
 
@@ -41,12 +40,10 @@ class ChecksPanel : public QWidget {
     void showVerdict();
     void offerSizes();
     void fill();
-    void addFinding(QTreeWidgetItem& parent, const Finding& finding, const QString& sentence);
     bool isWanted(const Finding& finding) const;
     void chosen();
     // Works out what would mend the finding, which is too slow to do for every one.
     void showMends(const Finding* finding);
-    const Finding* findingOf(const QTreeWidgetItem* item) const;
     void goTo(const Finding& finding);
 
     Document& document_;
@@ -57,9 +54,9 @@ class ChecksPanel : public QWidget {
     std::map<Severity, QToolButton*> severities_;
     QComboBox* sizes_;
     QLabel* empty_;
-    QTreeWidget* tree_;
+    FindingsTree* tree_;
     MendButtons* mends_;
-    bool filling_ = false;  // the tree is being rebuilt: its moves are not the person's
+    bool filling_ = false;  // the sizes are listed anew: none is chosen by a person
 };
 
 }  // namespace lacewright::app

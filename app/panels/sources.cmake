@@ -5,6 +5,8 @@ target_sources(app_lib PRIVATE
     panels/counts_model.h
     panels/counts_panel.cpp
     panels/counts_panel.h
+    panels/findings_tree.cpp
+    panels/findings_tree.h
     panels/mend_buttons.cpp
     panels/mend_buttons.h
     panels/severity_icon.cpp

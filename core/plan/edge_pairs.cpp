@@ -122,6 +122,12 @@ bool mirrorEachOther(const StitchCatalogue& stitches, StitchIndex a, StitchIndex
 
 }  // namespace
 
+std::vector<int> passesAt(const RepeatShares& shares, int times) {
+    std::vector<int> passes;
+    for (const RepeatShare& share : shares) passes.push_back(share.at(times));
+    return passes;
+}
+
 RepeatShares repeatShares(const Chart& chart, const std::map<std::string, int>& held) {
     RepeatShares shares(chart.repeats.size());
     for (std::size_t i = 0; i < shares.size(); ++i) {

@@ -19,6 +19,9 @@ struct RepeatShare {
 };
 using RepeatShares = std::vector<RepeatShare>;  // by repeat index
 
+// How often every repeat is worked, by repeat index.
+std::vector<int> passesAt(const RepeatShares& shares, int times);
+
 // Repeats that are held work their own number of times. The others work alike; but where they all
 // stand on rows of their own and differ in width, each works so often that the widths agree: of
 // repeats 6 and 12 stitches wide the one works 2 times for every time of the other.

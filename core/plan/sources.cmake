@@ -5,4 +5,5 @@ target_sources(core PRIVATE
     plan/planner.cpp
     plan/size_summary.cpp
     plan/spread.cpp
-    plan/trade_offs.cpp)
+    plan/trade_offs.cpp
+    plan/use_plan.cpp)
