@@ -42,7 +42,7 @@ QImage MarginPictures::numberPicture(Qt::AlignmentFlag across, int number, bool 
     QPainter painter(&image);
     painter.setFont(font);
     painter.setPen(strong ? colours_.text : colours_.textQuiet);
-    painter.drawText(image.rect(), across | Qt::AlignVCenter, text);
+    painter.drawText(image.rect(), static_cast<int>(across | Qt::AlignVCenter), text);
     return image;
 }
 

@@ -117,7 +117,8 @@ void paintRowRepeat(QPainter& painter, const ViewScene& scene, const RowRepeat& 
     const int seenBottom = std::min(bottom, scene.layout.left.bottom());
     if (seenBottom - seenTop < metrics.horizontalAdvance(label) + scene.px(12)) return;
     painter.save();
-    painter.translate(x - scene.px(2), (seenTop + seenBottom) / 2);
+    const int middle = (seenTop + seenBottom) / 2;
+    painter.translate(x - scene.px(2), middle);
     painter.rotate(-90);
     painter.setFont(scene.font);
     painter.setPen(colour);

@@ -5,8 +5,9 @@
 namespace lacewright::app {
 
 std::span<const Finding> findingsOfRow(const Report& report, int number) {
-    const auto range = std::ranges::equal_range(report.findings, number, {}, &Finding::row);
-    return {range.begin(), range.end()};
+    const auto first = std::ranges::lower_bound(report.findings, number, {}, &Finding::row);
+    const auto last = std::ranges::upper_bound(report.findings, number, {}, &Finding::row);
+    return {first, last};
 }
 
 std::optional<Severity> gravest(std::span<const Finding> findings) {

@@ -2,6 +2,8 @@
 
 #include <QFont>
 #include <QPoint>
+#include <algorithm>
+#include <cmath>
 #include <optional>
 #include <span>
 
@@ -34,7 +36,9 @@ struct ViewScene {
     // Where the sheet's (0, 0) lies in the view.
     QPoint origin() const { return layout.origin(scrolled); }
     // A length in device-independent pixels as whole device pixels, at least 1.
-    int px(double length) const { return std::max(1, static_cast<int>(length * scale + 0.5)); }
+    int px(double length) const {
+        return std::max(1, static_cast<int>(std::lround(length * scale)));
+    }
 };
 
 // The findings of one row, by its number as the knitter reads it; number 0 gives those of the chart
