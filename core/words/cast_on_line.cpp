@@ -39,10 +39,36 @@ class CastOnParser {
             return true;
         }
         target_.pattern.castOn = castOn;
+        if (picksUp()) target_.pattern.castOn = sumStated(castOn);
         return true;
     }
 
  private:
+    // "CO 3 sts, .. pick up and k 3 sts along edge": more than were cast on.
+    bool picksUp() const {
+        for (std::size_t i = 0; !at_.is(TokenKind::End, i); ++i) {
+            if (at_.isWord({"pick", "picking"}, i) && at_.isWord({"up"}, i + 1)) return true;
+        }
+        return false;
+    }
+    // "9 sts." at the end of the line is how many there then are; nothing where it does not say so.
+    std::optional<WrittenCastOn> sumStated(WrittenCastOn castOn) {
+        std::vector<ReadMessage> messages;
+        std::optional<Figure> sum;
+        while (!at_.atEnd()) {
+            const bool begins = at_.is(TokenKind::Number) || at_.is(TokenKind::Open) ||
+                                at_.is(TokenKind::Dash) || at_.is(TokenKind::Equals);
+            const auto stated =
+                begins ? readStatedCount(at_, {messages, target_.sizes}) : std::nullopt;
+            if (stated && !stated->change) sum = stated->stitches;
+            if (!stated) at_.advance();
+        }
+        if (!sum) return {};
+        castOn.multiple = Figure(0);
+        castOn.plus = *sum;
+        return castOn;
+    }
+
     // "Cast on", "Cast-on" or "CO": the tokens it takes; 0 when it does not stand here.
     std::size_t castOnTokens() const {
         if (at_.isWord({"co"})) return 1;

@@ -70,10 +70,15 @@ class Reader {
     }
 
     std::optional<PieceStart> startsPiece(std::size_t index) const {
-        if (table_.empty() || !lines_.rowsBegin(index)) return {};
+        const bool begun = !table_.empty() || read_.pattern.castOn;
+        if (!begun || !lines_.rowsBegin(index)) return {};
         return pieceStart(TokenCursor(lines_[index]), text_, sizes_);
     }
     void beginPiece(const PieceStart& piece, const Place& place) {
+        if (table_.empty()) {  // "CO 3 sts, knit 6 rows", then stitches picked up along these
+            read_.pattern.castOn = piece.castOn;
+            return;
+        }
         part_ = table_.beginPiece(piece.castOn);
         scope_.clear();
         table_.beginScope({});

@@ -44,6 +44,16 @@ bool parseKind(TokenCursor& at, RowHeading& heading) {
     return true;
 }
 
+// "through row 10"
+void passFamilyEnd(TokenCursor& at, RowHeading& heading) {
+    const bool row = isRowWord(at, 1);
+    if (!at.isWord({"through", "thru", "to", "until"}) || !at.is(TokenKind::Number, row ? 2 : 1))
+        return;
+    at.advance(row ? 2 : 1);
+    heading.end = std::min(at.peek().value, kMaxRowNumber);
+    at.advance();
+}
+
 // "and all WS rows" after the numbers.
 void parseFamily(TokenCursor& at, RowHeading& heading) {
     const std::size_t start = at.position();
@@ -54,6 +64,7 @@ void parseFamily(TokenCursor& at, RowHeading& heading) {
     if (follows && (alternate || at.acceptWord({"all", "every", "each", "following", "foll"})) &&
         parseKind(at, heading)) {
         if (isRowWord(at)) at.advance();
+        passFamilyEnd(at, heading);
         if (!open || at.accept(TokenKind::Close)) return;
     }
     heading.family = RowFamily::None;
@@ -189,6 +200,7 @@ bool parseAll(TokenCursor& at, RowHeading& heading) {
     const bool sided =
         heading.family == RowFamily::RightSide || heading.family == RowFamily::WrongSide;
     at.advance();
+    passFamilyEnd(at, heading);
     if (!all && one && sided) {  // "RS row: k20"
         heading.side = heading.family == RowFamily::RightSide ? Side::Right : Side::Wrong;
         heading.family = RowFamily::None;

@@ -19,6 +19,7 @@ struct RowHeading {
     bool next = false;         // "next row", "set-up row"
     int nextRows = 1;          // "next 2 rows"
     RowFamily family = RowFamily::None;
+    int end = 0;   // "through row 10": the last one of the family; 0 where it is not said
     int step = 2;  // for Every: distance between its rows
     std::optional<Side> side;
     bool round = false;

@@ -237,6 +237,17 @@ void RowParser::recover() {
 void RowParser::passBeyondRound(Elements& elements) {
     const std::size_t count = elements.size();
     if (count < 4) return;
+    const auto isMark = [&](std::size_t at, std::string_view term) {
+        const auto* aside = std::get_if<Aside>(&elements[at].what);
+        return aside != nullptr && aside->term == term;
+    };
+    // "Remove marker, k1, replace marker, *..": the stitch comes once more at the round's end.
+    const auto* moved = std::get_if<Working>(&elements[1].what);
+    if (isMark(0, "rm") && isMark(2, "pm") && moved != nullptr && moved->takes == moved->makes) {
+        const Element beyond = elements[1];
+        elements[1].what =
+            Choice{{{"before the round, whose beginning moves", {}}, {"in the round", {beyond}}}};
+    }
     const auto mark = [&](std::size_t back, std::string_view term) {
         const auto* aside = std::get_if<Aside>(&elements[count - back].what);
         return aside != nullptr && aside->term == term;

@@ -237,6 +237,7 @@ int RowTable::beginPiece(const std::optional<WrittenCastOn>& castOn) {
 bool RowTable::inFamily(const Entry& family, int number, Side firstSide) {
     const int base = family.heading.numbers.empty() ? 0 : family.heading.numbers.back();
     if (number < base) return false;
+    if (family.heading.end > 0 && number > family.heading.end + family.part) return false;
     const bool odd = (number - family.part) % 2 != 0;
     switch (family.heading.family) {
         case RowFamily::Even:
