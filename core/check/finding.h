@@ -69,12 +69,20 @@ struct RedrawnCell {
     bool operator==(const RedrawnCell&) const = default;
 };
 
+// A written row as a mend leaves it.
+struct ReworkedRow {
+    int row = 0;                        // row NUMBER as the knitter reads it
+    std::vector<std::string> stitches;  // ids, in working order, what repeats once
+    bool operator==(const ReworkedRow&) const = default;
+};
+
 // A small edit that takes a finding away; applied in one undo step by applyMend (mend.h).
 struct Mend {
     std::string label;   // "Draw a yarn over in row 5, column 7"
     std::string reason;  // "mirror cell column 12 is a yarn over"; may be empty
     std::vector<MendStep> steps;
     std::vector<RedrawnCell> redrawn{};  // all that differ afterwards; none for mends of a size
+    std::vector<ReworkedRow> reworked{};  // of written rows those that change; none in a chart
     bool operator==(const Mend&) const = default;
 };
 

@@ -26,11 +26,19 @@ std::string redrawnText(const RedrawnCell& cell) {
     return out.onOneLine();
 }
 
+std::string reworkedText(const ReworkedRow& row) {
+    ObjectWriter out;
+    out.number("row", row.row);
+    out.raw("stitches", listOf(row.stitches, quoteJson));
+    return out.onOneLine();
+}
+
 std::string mendText(const Mend& mend) {
     ObjectWriter out;
     out.text("label", mend.label);
     out.textUnlessEmpty("reason", mend.reason);
     if (!mend.redrawn.empty()) out.raw("cells", listOf(mend.redrawn, redrawnText));
+    if (!mend.reworked.empty()) out.raw("rows", listOf(mend.reworked, reworkedText));
     return out.onOneLine();
 }
 

@@ -11,12 +11,14 @@ namespace lacewright {
 // A report as one JSON object on one line, without the line's end:
 //   file, knittable, closes (true, false or null),
 //   findings: [{rule, severity, row, columns, sizes, message,
-//               mends: [{label, reason, cells: [{row, column, stitch}]}],
+//               mends: [{label, reason, cells: [{row, column, stitch}],
+//                        rows: [{row, stitches}]}],
 //               suspects: [{row, column, weight, rather}], folded: [findings]}],
 //   suspects: [{row, column, weight, rather}],
 //   rows: [{row, takes: {const, repeats: {NAME: count}}, makes: {the same}}]
 // `cells` are those a mend draws anew; in written rows, the stitches it puts in or works otherwise,
-// by their places in the row as worked. `suspects` are cells that may be wrong, the likeliest
+// by their places in the row as worked; `rows` are the written rows as they then stand, as ids of
+// stitches in working order, what repeats once. `suspects` are cells that may be wrong, the likeliest
 // first; those of the report are of the whole chart and no verdict: a correct chart has some as
 // well, of little weight. `rather` is the stitch that symmetry suggests. `folded` are findings that
 // follow from the same cause. Lists that are empty are left out but for the first three, like a

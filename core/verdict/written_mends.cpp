@@ -27,6 +27,7 @@ class MendedRows {
             if (!isClear(change)) return std::nullopt;
             changes.push_back(inWords(change, *mended, row));
             addRedrawn(change, *mended, row, told.redrawn);
+            told.reworked.push_back({writtenRow(row).number, idsOf(*mended, row, change.after)});
         }
         told.label = join(changes, "; ");
         return told;
@@ -55,6 +56,14 @@ class MendedRows {
             words.push_back(side.abbreviation.empty() ? stitch.id : side.abbreviation);
         }
         return join(words, ", ");
+    }
+
+    static std::vector<std::string> idsOf(const Chart& chart, int row,
+                                          const std::vector<int>& columns) {
+        std::vector<std::string> ids;
+        for (const int column : columns)
+            ids.push_back((*chart.stitches)[chart.row(row).at(column)].id);
+        return ids;
     }
 
     // The repeats with what stands between them, counted from the right: repeats are odd.

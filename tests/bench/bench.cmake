@@ -10,7 +10,12 @@ if(LACEWRIGHT_BUILD_APP)
     target_link_libraries(benchmarks PRIVATE app_lib)
 endif()
 
-# How often an injected error is found and mended; prints a table.
-add_executable(mutation_bench bench/mutation_bench.cpp bench/mutation_corpora.cpp
-    support/motifs.cpp support/mutations.cpp support/published_charts.cpp)
-target_link_libraries(mutation_bench PRIVATE test_support)
+# How often an injected error is found and mended, in charts and in written rows; each prints a
+# table.
+add_library(slips STATIC bench/slip_score.cpp support/motifs.cpp support/mutations.cpp
+    support/published_charts.cpp)
+target_link_libraries(slips PUBLIC test_support)
+add_executable(mutation_bench bench/mutation_bench.cpp bench/mutation_corpora.cpp)
+target_link_libraries(mutation_bench PRIVATE slips)
+add_executable(written_slips_bench bench/written_slips_bench.cpp support/written_slips.cpp)
+target_link_libraries(written_slips_bench PRIVATE slips)

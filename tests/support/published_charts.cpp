@@ -78,24 +78,31 @@ bool hasSymmetry(const Chart& chart, const Field& field) {
 
 }  // namespace
 
+std::vector<PublishedText> publishedTexts() {
+    std::vector<PublishedText> texts;
+    for (const fs::path& file : filesIn("tests/data/handbook")) {
+        auto text = readFile(file.string());
+        if (text && text->find("knittable=yes") != std::string::npos &&
+            text->find("sturdy=yes") != std::string::npos)
+            texts.push_back({file.stem().string(), std::move(*text)});
+    }
+    return texts;
+}
+
 std::vector<Chart> publishedCharts() {
     std::vector<Chart> charts;
-    const auto add = [&](const fs::path& file, Chart chart) {
+    const auto add = [&](const std::string& name, Chart chart) {
         if (chart.height() < 2 || !isShaped(chart) || check(chart).hasFault()) return;
-        chart.name = file.stem().string();
+        chart.name = name;
         charts.push_back(std::move(chart));
     };
-    for (const fs::path& file : filesIn("tests/data/handbook")) {
-        const auto text = readFile(file.string());
-        if (!text || text->find("knittable=yes") == std::string::npos ||
-            text->find("sturdy=yes") == std::string::npos)
-            continue;
-        auto drawn = chartFromRows(readWritten(*text).pattern);
-        if (drawn && drawn->knittable) add(file, std::move(drawn->chart));
+    for (const auto& [name, text] : publishedTexts()) {
+        auto drawn = chartFromRows(readWritten(text).pattern);
+        if (drawn && drawn->knittable) add(name, std::move(drawn->chart));
     }
     for (const fs::path& file : filesIn("samples")) {
         auto chart = loadChart(file.string());
-        if (chart) add(file, std::move(*chart));
+        if (chart) add(file.stem().string(), std::move(*chart));
     }
     return charts;
 }
