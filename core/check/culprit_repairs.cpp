@@ -8,6 +8,7 @@
 namespace lacewright {
 namespace {
 
+constexpr std::size_t kRedrawsTried = 4;  // of each group
 constexpr double kUnexplained = 6.0;  // log odds against leaving the neighbour row in error
 
 }  // namespace
@@ -27,13 +28,11 @@ void CulpritSearch::addRedraws(int rowIndex, bool byWhatItMakes, std::vector<Rep
             GroupMove move = wanted;
             if (!both) (byWhatItMakes ? move.takes : move.makes) = 0;
             differs = differs || move != wanted;
-            logOdds += balance_.odds(rowIndex, group, move);
-            if (move == GroupMove{}) continue;
-            const RowOdds* odds = rowCase->odds(group);
-            const bool reachable = odds != nullptr && std::abs(move.takes) <= odds->reach() &&
-                                   std::abs(move.makes) <= odds->reach();
-            choices.push_back(reachable ? odds->best(move.takes, move.makes, 4)
-                                        : std::vector<LetterRepair>{});
+            if (move == GroupMove{}) {
+                logOdds += rowCase->favour(group, move);
+                continue;
+            }
+            choices.push_back(rowCase->redraws(group, move, kRedrawsTried));
             possible = possible && !choices.back().empty();
         }
         if (choices.empty() || !possible || (!both && !differs)) continue;
@@ -68,7 +67,7 @@ void CulpritSearch::addShifts(int rowIndex, std::vector<Repair>& repairs) {
         if (!known)
             repairs.push_back({{{rowIndex, shift.column, shift.stitch}},
                                shift,
-                               shift.logOdds + balance_.odds(rowIndex, shift.moves)});
+                               shift.logOdds + rowCase->favour(shift.moves)});
     }
 }
 
@@ -96,7 +95,7 @@ std::optional<Repair> CulpritSearch::jointRepair(int rowIndex) {
                     if (takes != 0 || to != 0) {
                         const auto best = odds->best(takes, to, 1);
                         if (best.empty()) continue;
-                        longer.logOdds += best[0].logOdds + balance_.odds(row, group, {takes, to});
+                        longer.logOdds += best[0].logOdds + rowCase->favour(group, {takes, to});
                         for (const LetterChange& change : best[0].changes) {
                             longer.cells.push_back(
                                 {row, change.column, alphabet_.stitchIn(row, change.letter)});
@@ -107,7 +106,7 @@ std::optional<Repair> CulpritSearch::jointRepair(int rowIndex) {
             }
             ways = std::move(next);
         }
-        const Way& way = ways[excessOut(run.back(), group)];
+        const Way& way = ways[excessOut(run.back(), group)];  // ends left as they are drawn
         if (way.logOdds == kImpossible) return std::nullopt;
         joint.cells.insert(joint.cells.end(), way.cells.begin(), way.cells.end());
         joint.logOdds += way.logOdds;

@@ -42,7 +42,7 @@ RowCase* CulpritSearch::caseOf(int rowIndex) {
         const GroupMove move{-excessIn(rowIndex, group), excessOut(rowIndex, group)};
         if (move != GroupMove{}) wanted[group] = move;
     }
-    rowCase = std::make_unique<RowCase>(chart_, rowIndex, *beliefs, wanted, ends_);
+    rowCase = std::make_unique<RowCase>(chart_, rowIndex, *beliefs, wanted, ends_, balance_);
     return rowCase.get();
 }
 
@@ -54,12 +54,8 @@ double CulpritSearch::logMove(int rowIndex, int group, const GroupMove& move) {
     if (odds == nullptr) return move == GroupMove{} ? 0 : kImpossible;
     if (std::abs(move.takes) > odds->reach() || std::abs(move.makes) > odds->reach())
         return kImpossible;
-    const auto wanted = rowCase.wanted().find(group);
-    const bool shifts =
-        move != GroupMove{} && wanted != rowCase.wanted().end() && wanted->second == move;
     const double redraws = odds->logSum(move.takes, move.makes);
-    return balance_.odds(rowIndex, group, move) +
-           (shifts ? logAdd(redraws, rowCase.logShifts()) : redraws);
+    return rowCase.favour(group, move) + logAdd(redraws, rowCase.logShiftsTo(group, move));
 }
 
 std::vector<int> CulpritSearch::groups() const {
@@ -132,7 +128,9 @@ std::optional<CulpritSearch::Moves> CulpritSearch::movesOf(const std::vector<int
     States above = nothing;
     const int end = excessOut(run.back(), group);
     if (std::abs(end) > kStates) return std::nullopt;
-    above[at(end)] = 0;
+    each([&](int makes) {
+        if (makes == end || ends_.leaveMakes(run.back())) above[at(makes)] = 0;
+    });
     for (std::size_t j = run.size() - 1; j > i; --j) {
         if (caseOf(run[j]) == nullptr) return std::nullopt;
         const int in = excessIn(run[j], group);
@@ -198,7 +196,9 @@ void CulpritSearch::accuse(int rowIndex, bool byWhatItMakes, std::vector<CellGue
     }
     for (const RowShift& shift : rowCase->shifts()) {
         guesses.push_back({rowIndex, shift.column,
-                           guilty * shifted * std::exp(shift.logOdds - rowCase->logShifts())});
+                           guilty * shifted *
+                               std::exp(shift.logOdds + rowCase->favour(shift.moves) -
+                                        rowCase->logShifts())});
     }
 }
 

@@ -43,20 +43,28 @@ bool OpenEnds::reach(int row) const {
 }
 
 bool OpenEnds::allow(int row, int group, const GroupMove& move) const {
-    if (move.makes != 0 && (row != lastRow_ || !above_)) return false;
+    if (move.makes != 0 && !leaveMakes(row)) return false;
     if (move.takes == 0) return true;
     const auto known = known_.find({group, move.takes});
     return row == 0 && known != known_.end() && known->second;
 }
 
-bool OpenEnds::allow(int row, const GroupMoves& moves) const {
-    if (moves.size() == 1) return allow(row, moves.begin()->first, moves.begin()->second);
-    const bool takes = std::any_of(moves.begin(), moves.end(),
-                                   [](const auto& move) { return move.second.takes != 0; });
-    const bool makes = std::any_of(moves.begin(), moves.end(),
-                                   [](const auto& move) { return move.second.makes != 0; });
-    return (!makes || (row == lastRow_ && above_)) &&
-           (!takes || (row == 0 && below_ && mayTake(moves)));
+bool OpenEnds::allow(int row, const GroupMoves& moves, const GroupMoves& wanted) const {
+    if (moves == wanted) return true;
+    if (!reach(row)) return false;
+    if (wanted.empty() && moves.size() == 1)
+        return allow(row, moves.begin()->first, moves.begin()->second);
+    const auto differIn = [&](int GroupMove::* count) {
+        const auto differs = [&](const GroupMoves& some, const GroupMoves& others) {
+            return std::any_of(some.begin(), some.end(), [&](const auto& move) {
+                const auto other = others.find(move.first);
+                return move.second.*count != (other == others.end() ? 0 : other->second.*count);
+            });
+        };
+        return differs(moves, wanted) || differs(wanted, moves);
+    };
+    return (leaveMakes(row) || !differIn(&GroupMove::makes)) &&
+           ((row == 0 && below_ && mayTake(moves)) || !differIn(&GroupMove::takes));
 }
 
 double OpenEnds::closingOdds(int row, const GroupMoves& moves) const {

@@ -21,7 +21,11 @@ class OpenEnds {
     // Whether a row that takes and makes so much more leaves the chart without a new fault. Of one
     // group: looked up.
     bool allow(int row, int group, const GroupMove& move) const;
-    bool allow(int row, const GroupMoves& moves) const;
+    // The same where the row is wanted to take and make so much more already: nothing else may hold
+    // it to that.
+    bool allow(int row, const GroupMoves& moves, const GroupMoves& wanted) const;
+    // Whether nothing holds the row to what it makes.
+    bool leaveMakes(int row) const { return row == lastRow_ && above_; }
     // Patterns mostly end on the count they begin with, whether the chart says so or not: what a
     // move adds for that reason, in log odds.
     double closingOdds(int row, const GroupMoves& moves) const;

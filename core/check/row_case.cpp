@@ -55,14 +55,23 @@ std::map<int, RowOdds> oddsOf(const Chart& chart, int rowIndex, const Beliefs& b
 }  // namespace
 
 RowCase::RowCase(const Chart& chart, int rowIndex, const Beliefs& beliefs, const GroupMoves& wanted,
-                 const OpenEnds& ends)
-    : wanted_(wanted), logShifts_(kImpossible) {
+                 const OpenEnds& ends, const BalanceHabit& balance)
+    : row_(rowIndex), ends_(ends), balance_(balance), wanted_(wanted), logShifts_(kImpossible) {
     const RowBeliefs row = beliefs.of(rowIndex);
     const auto groups = groupsOf(pathOn(chart, rowIndex, nullptr), chart.width);
     odds_ = oddsOf(chart, rowIndex, beliefs, row, groups, wanted);
     if (chart.row(rowIndex).traits().hasWide) return;
     shifts_ = shiftsOf(chart, rowIndex, beliefs, row, groups, wanted, ends);
-    for (const RowShift& shift : shifts_) logShifts_ = logAdd(logShifts_, shift.logOdds);
+    for (const RowShift& shift : shifts_)
+        logShifts_ = logAdd(logShifts_, shift.logOdds + favour(shift.moves));
+}
+
+double RowCase::favour(int group, const GroupMove& move) const {
+    return favour({{group, move}});
+}
+
+double RowCase::favour(const GroupMoves& moves) const {
+    return balance_.odds(row_, moves) + ends_.closingOdds(row_, moves);
 }
 
 const RowOdds* RowCase::odds(int group) const {
@@ -72,14 +81,51 @@ const RowOdds* RowCase::odds(int group) const {
 
 double RowCase::logRedraws() const {
     double sum = 0;
-    for (const auto& [group, move] : wanted_) {
-        const RowOdds* odds = this->odds(group);
-        if (move == GroupMove{}) continue;
-        const bool reachable = odds != nullptr && std::abs(move.takes) <= odds->reach() &&
-                               std::abs(move.makes) <= odds->reach();
-        sum += reachable ? odds->logSum(move.takes, move.makes) : kImpossible;
+    for (const auto& [group, wanted] : wanted_) {
+        double ofGroup = kImpossible;
+        for (const GroupMove& move : fitting(group, wanted))
+            ofGroup = logAdd(ofGroup,
+                             odds(group)->logSum(move.takes, move.makes) + favour(group, move));
+        sum += ofGroup;
     }
     return sum;
+}
+
+double RowCase::logShiftsTo(int group, const GroupMove& move) const {
+    double sum = kImpossible;
+    for (const RowShift& shift : shifts_) {
+        const auto found = shift.moves.find(group);
+        if (found != shift.moves.end() && found->second == move) sum = logAdd(sum, shift.logOdds);
+    }
+    return sum;
+}
+
+// The moves within reach that fit where this one is wanted: the same or, where nothing holds the row
+// to what it makes, with any number made.
+std::vector<GroupMove> RowCase::fitting(int group, const GroupMove& wanted) const {
+    const RowOdds* odds = this->odds(group);
+    if (odds == nullptr || std::abs(wanted.takes) > odds->reach()) return {};
+    std::vector<GroupMove> moves;
+    for (int makes = -odds->reach(); makes <= odds->reach(); ++makes) {
+        if (makes == wanted.makes || (wanted != GroupMove{} && ends_.leaveMakes(row_)))
+            moves.push_back({wanted.takes, makes});
+    }
+    return moves;
+}
+
+std::vector<LetterRepair> RowCase::redraws(int group, const GroupMove& move,
+                                           std::size_t count) const {
+    std::vector<LetterRepair> all;
+    for (const GroupMove& fits : fitting(group, move)) {
+        for (LetterRepair& repair : odds(group)->best(fits.takes, fits.makes, count)) {
+            repair.logOdds += favour(group, fits);
+            all.push_back(std::move(repair));
+        }
+    }
+    std::stable_sort(all.begin(), all.end(),
+                     [](const auto& a, const auto& b) { return a.logOdds > b.logOdds; });
+    if (all.size() > count) all.resize(count);
+    return all;
 }
 
 }  // namespace lacewright

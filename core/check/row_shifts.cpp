@@ -142,8 +142,7 @@ class ShiftSearch {
             move.makes += difference.makes;
         }
         std::erase_if(moves, [](const auto& move) { return move.second == GroupMove{}; });
-        const bool fits = moves == wanted_ || (wanted_.empty() && ends_.allow(rowIndex_, moves));
-        if (!fits) return;
+        if (!ends_.allow(rowIndex_, moves, wanted_)) return;
         log += beliefs_.weightOf(row_, lettersOf(after), kMapsAtFirst) - atFirst_;
         const std::size_t place = changed == 1 ? last : x;
         shifts_.push_back({putIn, static_cast<int>(place) + 1, stitch, std::move(after),

@@ -20,8 +20,8 @@ struct RowShift {
     bool operator==(const RowShift&) const = default;
 };
 
-// The shifts of a row that change what it takes and makes as wanted, the likeliest first; where
-// nothing is wanted, also those that the ends of the chart allow.
+// The shifts of a row that change what it takes and makes as wanted, or as the ends of the chart
+// allow beyond that, the likeliest first.
 // Requires: the row holds no wide stitch; row = beliefs.of(rowIndex); groups = groupsOf its path.
 std::vector<RowShift> shiftsOf(const Chart& chart, int rowIndex, const Beliefs& beliefs,
                                const RowBeliefs& row, const std::vector<int>& groups,
