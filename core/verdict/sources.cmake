@@ -1,5 +1,9 @@
 target_sources(core PRIVATE
     verdict/empty_repeat.cpp
+    verdict/placed_row.cpp
+    verdict/row_slips.cpp
+    verdict/slip_frame.cpp
+    verdict/slip_search.cpp
     verdict/straight_chart.cpp
     verdict/told_findings.cpp
     verdict/written_advice.cpp

@@ -121,8 +121,8 @@ Strips stripsOf(const Chart& chart, int rowIndex) {
     return strips;
 }
 
-// `room`: each part has a place for a stitch that a row may lack, in the widest row as well.
-Chart relaid(const Chart& drawn, const std::vector<int>& kept, bool room) {
+// `room`: places of each part for stitches that a row may lack, in the widest row as well.
+Chart relaid(const Chart& drawn, const std::vector<int>& kept, int room) {
     std::vector<Strips> rowStrips;
     std::vector<std::size_t> widths(2 * drawn.repeats.size() + 1, 0);
     for (const int row : kept) {
@@ -130,7 +130,7 @@ Chart relaid(const Chart& drawn, const std::vector<int>& kept, bool room) {
         for (std::size_t i = 0; i < widths.size(); ++i)
             widths[i] = std::max(widths[i], strips[i].size());
     }
-    for (std::size_t& width : widths) width += room && width > 0 ? 1 : 0;
+    for (std::size_t& width : widths) width += width > 0 ? static_cast<std::size_t>(room) : 0;
     const StitchIndex gap = drawn.stitches->find("no-stitch").value();
     std::vector<RowPtr> rows;
     for (const Strips& strips : rowStrips) {
@@ -172,7 +172,8 @@ std::vector<int> workedColumns(const Chart& chart, int rowIndex, Side side) {
     return columns;
 }
 
-std::optional<StraightChart> straightChart(const WrittenPattern& pattern, std::size_t size) {
+std::optional<StraightChart> straightChart(const WrittenPattern& pattern, std::size_t size,
+                                           std::optional<int> room) {
     if (!pattern.pieces.empty() || differsInRows(pattern)) return std::nullopt;
     const WrittenPattern once = oncePattern(pattern, size);
     const auto drawn = chartFromRows(once, size);
@@ -188,7 +189,7 @@ std::optional<StraightChart> straightChart(const WrittenPattern& pattern, std::s
         straight.written.push_back(i);
     }
     if (kept.empty()) return std::nullopt;
-    straight.chart = relaid(drawn->chart, kept, !proof.knittable);
+    straight.chart = relaid(drawn->chart, kept, room.value_or(proof.knittable ? 0 : 1));
     const auto isFirst = [&](std::size_t i) {
         return once.repeatFrom && once.rows[i].number >= *once.repeatFrom;
     };

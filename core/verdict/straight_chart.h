@@ -18,7 +18,10 @@ struct StraightChart {
 
 // Nothing when the rows cannot be drawn. A fixed cast-on is taken as one of the multiples that the
 // starred repeats suggest when more rows fit then, or as many.
-std::optional<StraightChart> straightChart(const WrittenPattern& pattern, std::size_t size);
+// `room`: places of each part for stitches that rows may lack, in the widest row as well; where it
+// is not given, one if some row does not fit.
+std::optional<StraightChart> straightChart(const WrittenPattern& pattern, std::size_t size,
+                                           std::optional<int> room = {});
 
 // The cells of a row that hold a stitch, in working order: columns.
 std::vector<int> workedColumns(const Chart& chart, int rowIndex, Side side);

@@ -8,6 +8,7 @@
 
 #include "core/check/advice.h"
 #include "core/verdict/empty_repeat.h"
+#include "core/verdict/slip_search.h"
 #include "core/verdict/straight_chart.h"
 #include "core/verdict/written_mends.h"
 #include "core/words/prove.h"
@@ -184,7 +185,10 @@ void adviseOnRows(const WrittenPattern& pattern, const std::vector<std::size_t>&
                    ? sizes.front()
                    : static_cast<std::size_t>(named - pattern.sizes.begin());
     };
+    std::map<std::size_t, SlipSearch> searches;
     for (Finding& finding : report.findings) {
+        const bool counts = (isAboutCounts(finding) && finding.severity >= Severity::Warning) || finding.rule == "uncountable";
+        if (counts && searches.try_emplace(sizeOf(finding), pattern, sizeOf(finding)).first->second.adviseOn(finding)) continue;
         if (finding.rule == "uncountable") {
             if (const WrittenRow* row = pattern.findRow(finding.row))
                 finding.suspects = suspectsInEmptyRepeat(*row, sizeOf(finding));

@@ -8,7 +8,7 @@
 #include <map>
 
 #include "core/base/disk.h"
-#include "core/verdict/straight_chart.h"
+#include "core/verdict/placed_row.h"
 #include "core/verdict/written_advice.h"
 #include "core/verdict/written_report.h"
 #include "core/words/reader.h"
@@ -23,19 +23,15 @@ namespace {
 
 using Stitches = std::vector<std::string>;
 
-// The stitches of a row as worked. Empty when the row is not told of one by one.
+// The stitches of a row as worked. Empty when it cannot be counted.
 Stitches stitchesOf(const WrittenPattern& pattern, int number) {
-    const auto straight = straightChart(pattern, 0);
-    Stitches ids;
-    for (std::size_t row = 0; straight && row < straight->written.size(); ++row) {
-        const WrittenRow& written = pattern.rows[straight->written[row]];
-        if (written.number != number) continue;
-        const Chart& chart = straight->chart;
-        for (const int column : workedColumns(chart, static_cast<int>(row), written.side))
-            ids.push_back((*chart.stitches)[chart.row(static_cast<int>(row)).at(column)].id);
-        break;
+    const WrittenProof proof = proveWritten(pattern);
+    for (std::size_t row = 0; row < pattern.rows.size(); ++row) {
+        if (pattern.rows[row].number != number) continue;
+        const auto placed = placedRow(pattern, row, proof, 0);
+        if (placed) return placed->ids();
     }
-    return ids;
+    return {};
 }
 
 Stitches without(Stitches stitches, std::size_t at) {
@@ -79,7 +75,7 @@ const Finding* findingFor(const Report& report, int row) {
         }
     }
     for (const Finding& finding : report.findings) {
-        if (finding.rule == "closing" && finding.severity == Severity::Warning) return &finding;
+        if (finding.rule == "closing") return &finding;
     }
     // A repeat of another width can show wherever the rows above it no longer go round.
     for (const Finding& finding : report.findings) {
@@ -125,8 +121,9 @@ std::optional<Judged> judge(const std::string& text, const SlippedText& slip) {
             if (restores(mend, slip.row, meant)) judged.score.mended = 1;
         }
     }
-    const Rank rank = rankOf(judged.finding != nullptr ? judged.finding->suspects : report.suspects,
-                             slip.row, places);
+    const bool advised = judged.finding != nullptr && !judged.finding->suspects.empty();
+    const Rank rank =
+        rankOf(advised ? judged.finding->suspects : report.suspects, slip.row, places);
     judged.score.first = rank.first;
     judged.score.three = rank.three;
     judged.score.ceiling = rank.ceiling;

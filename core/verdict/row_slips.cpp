@@ -1,0 +1,215 @@
+#include "core/verdict/row_slips.h"
+
+#include <algorithm>
+#include <functional>
+#include <optional>
+
+#include "core/stitch/catalogue.h"
+#include "core/words/reader.h"
+
+namespace lacewright {
+namespace {
+
+constexpr const char* kUsual = "Row 1: k1, p1, yo, k2tog, ssk, p2tog, sk2p";
+
+bool sameWork(const Working& a, const Working& b) {
+    return a.term == b.term && a.takes == b.takes && a.makes == b.makes;
+}
+
+// Stitches that a book has one of: "ssk" where it is not "skp".
+bool areOne(const Working& a, const Working& b) {
+    if (sameWork(a, b)) return true;
+    if (a.takes != b.takes || a.makes != b.makes || a.takes < 2) return false;
+    const StitchCatalogue& stitches = *builtInStitches();
+    const auto one = stitches.find(a.rightId);
+    const auto other = stitches.find(b.rightId);
+    return one && other && stitches[*one].lean == stitches[*other].lean &&
+           stitches[*one].mirror == stitches[*other].mirror;
+}
+
+void addOnce(const Working& working, std::vector<Working>& letters) {
+    // What only passes over or puts back is part of another stitch.
+    if (working.makes < 0 || working.term == kEvenly || working.term == kDropsOvers) return;
+    for (const Working& known : letters) {
+        if (sameWork(known, working)) return;
+    }
+    letters.push_back(working);
+    letters.back().count = Figure(1);
+}
+
+void collect(const Elements& elements, std::vector<Working>& letters) {
+    for (const Element& element : elements) {
+        if (const auto* working = std::get_if<Working>(&element.what)) {
+            addOnce(*working, letters);
+        } else if (const auto* group = std::get_if<Group>(&element.what)) {
+            collect(group->body, letters);
+        } else if (const auto* stretch = std::get_if<Stretch>(&element.what)) {
+            collect(stretch->body, letters);
+            collect(stretch->lastTime, letters);
+        }
+    }
+}
+
+// `figure` with `less` taken away for every size; nothing where a size has not so many.
+std::optional<Figure> lessened(const Figure& figure, int less) {
+    Figure result = figure;
+    for (int& count : result.bySize) {
+        count -= less;
+        if (count < 0) return std::nullopt;
+    }
+    return result;
+}
+
+class Visitor {
+ public:
+    using Visit = std::function<void(const SlipUndone&)>;
+    Visitor(const std::vector<Working>& letters, std::size_t size, const Visit& visit)
+        : letters_(letters), size_(size), visit_(visit) {}
+
+    // `whole` gives the row's elements with these in their place.
+    void walk(const Elements& elements, const std::function<Elements(Elements)>& whole) {
+        for (std::size_t i = 0; i < elements.size(); ++i) {
+            const auto with = [&](const std::vector<Element>& instead) {
+                Elements changed(elements.begin(), elements.begin() + static_cast<long>(i));
+                changed.insert(changed.end(), instead.begin(), instead.end());
+                changed.insert(changed.end(), elements.begin() + static_cast<long>(i) + 1,
+                               elements.end());
+                return whole(std::move(changed));
+            };
+            if (const auto* working = std::get_if<Working>(&elements[i].what)) {
+                const Working* before =
+                    i > 0 ? std::get_if<Working>(&elements[i - 1].what) : nullptr;
+                const Working* behind =
+                    i + 1 < elements.size() ? std::get_if<Working>(&elements[i + 1].what) : nullptr;
+                change(elements[i], *working, before, behind, with);
+            } else {
+                putInBefore(elements, i, with);
+                inside(elements[i], with);
+            }
+        }
+        const Working* last =
+            elements.empty() ? nullptr : std::get_if<Working>(&elements.back().what);
+        for (const Working& letter : letters_) {
+            if (last != nullptr && sameWork(*last, letter)) continue;
+            Elements changed = elements;
+            changed.push_back(comes(letter));
+            visit_({SlipUndone::Kind::PutIn, whole(std::move(changed)), letter});
+        }
+    }
+
+ private:
+    template <class With>
+    void change(const Element& element, const Working& working, const Working* before,
+                const Working* behind, const With& with) {
+        const auto some = [&](const Figure& count) {
+            Element part = element;
+            std::get<Working>(part.what).count = count;
+            return part;
+        };
+        const int count = working.count.of(size_);
+        for (int j = 0; j < count; ++j) {
+            const auto rest = lessened(working.count, j);
+            const auto others = lessened(working.count, j + 1);
+            if (!rest) break;
+            const auto parts = [&](const Working& letter, const Figure& left) {
+                std::vector<Element> all;
+                if (j > 0) all.push_back(some(Figure(j)));
+                all.push_back(comes(letter));
+                if (left.of(size_) > 0 || left.bySize.size() > 1) all.push_back(some(left));
+                return all;
+            };
+            for (const Working& letter : letters_) {
+                const bool likeBefore = j == 0 && before != nullptr && sameWork(*before, letter);
+                if (!sameWork(letter, working) && !likeBefore)
+                    visit_({SlipUndone::Kind::PutIn, with(parts(letter, *rest)), letter});
+                if (!sameWork(letter, working) && others)
+                    visit_({SlipUndone::Kind::Reworked, with(parts(letter, *others)), letter});
+            }
+        }
+        // One more of the same; one fewer.
+        Figure more = working.count;
+        for (int& each : more.bySize) ++each;
+        Working same = working;
+        same.count = Figure(1);
+        if (before == nullptr || !sameWork(*before, working)) {
+            std::vector<Element> parts{some(working.count), comes(same)};
+            if (count == 0) parts.erase(parts.begin());
+            visit_({SlipUndone::Kind::PutIn, with(parts), same});
+        }
+        const auto fewer = lessened(working.count, 1);
+        if (!fewer || (before != nullptr && sameWork(*before, working))) return;
+        const bool twice = count > 1 || (behind != nullptr && sameWork(*behind, working));
+        std::vector<Element> left;
+        if (fewer->of(size_) > 0 || fewer->bySize.size() > 1) left.push_back(some(*fewer));
+        visit_({SlipUndone::Kind::LeftOut, with(left), same, twice});
+    }
+
+    template <class With>
+    void putInBefore(const Elements& elements, std::size_t i, const With& with) {
+        const Working* before = i > 0 ? std::get_if<Working>(&elements[i - 1].what) : nullptr;
+        for (const Working& letter : letters_) {
+            if (before != nullptr && sameWork(*before, letter)) continue;
+            visit_({SlipUndone::Kind::PutIn, with({comes(letter), elements[i]}), letter});
+        }
+    }
+
+    template <class With>
+    void inside(const Element& element, const With& with) {
+        const auto within = [&](Elements changed, auto member) {
+            Element whole = element;
+            member(whole) = std::move(changed);
+            return with({whole});
+        };
+        if (const auto* group = std::get_if<Group>(&element.what)) {
+            walk(group->body, [&](Elements changed) {
+                return within(std::move(changed), [](Element& e) -> Elements& {
+                    return std::get<Group>(e.what).body;
+                });
+            });
+        } else if (const auto* stretch = std::get_if<Stretch>(&element.what);
+                   stretch != nullptr && stretch->starred) {
+            walk(stretch->body, [&](Elements changed) {
+                return within(std::move(changed), [](Element& e) -> Elements& {
+                    return std::get<Stretch>(e.what).body;
+                });
+            });
+            if (stretch->lastTime.empty()) return;
+            walk(stretch->lastTime, [&](Elements changed) {
+                return within(std::move(changed), [](Element& e) -> Elements& {
+                    return std::get<Stretch>(e.what).lastTime;
+                });
+            });
+        }
+    }
+
+    static Element comes(const Working& letter) { return {kNewPlace, letter}; }
+
+    const std::vector<Working>& letters_;
+    std::size_t size_;
+    const Visit& visit_;
+};
+
+}  // namespace
+
+std::vector<Working> lettersOf(const WrittenPattern& pattern) {
+    std::vector<Working> letters;
+    for (const WrittenRow& row : pattern.rows) collect(row.elements, letters);
+    static const ReadRows usual = readWritten(kUsual);
+    std::vector<Working> more;
+    collect(usual.pattern.rows.front().elements, more);
+    const std::size_t own = letters.size();
+    for (const Working& letter : more) {
+        const bool known =
+            std::any_of(letters.begin(), letters.begin() + static_cast<long>(own),
+                        [&](const Working& other) { return areOne(letter, other); });
+        if (!known) letters.push_back(letter);
+    }
+    return letters;
+}
+
+void forEachSlip(const WrittenRow& row, const std::vector<Working>& letters, std::size_t size,
+                 const std::function<void(const SlipUndone&)>& visit) {
+    Visitor(letters, size, visit).walk(row.elements, [](Elements changed) { return changed; });
+}
+
+}  // namespace lacewright

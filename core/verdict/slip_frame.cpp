@@ -1,0 +1,152 @@
+#include "core/verdict/slip_frame.h"
+
+#include <algorithm>
+
+namespace lacewright {
+namespace {
+
+constexpr double kUnseen = -6.0;  // log odds for a stitch that the text works nowhere else
+
+// Lengths of what stands outside the repeats and of the repeats by turns, in working order.
+std::vector<std::size_t> lengthsOf(const PlacedRow& placed, std::size_t copies) {
+    std::vector<std::size_t> lengths{0};
+    for (const PlacedRow::Part& part : placed.parts) {
+        if (part.repeats) {
+            lengths.push_back(part.length * copies);
+            lengths.push_back(0);
+        } else {
+            lengths.back() = part.length;
+        }
+    }
+    return lengths;
+}
+
+}  // namespace
+
+std::unique_ptr<SlipFrame> SlipFrame::make(const WrittenPattern& text, std::size_t row,
+                                           std::size_t size, const PlacedRow& meant,
+                                           const PlacedRow& written) {
+    std::unique_ptr<SlipFrame> frame(new SlipFrame);
+    frame->model_ = meant;
+    std::optional<std::vector<StitchIndex>> cells;
+    for (const int room : {1, 6}) {  // a repeat drawn several times needs as many places more
+        if (!frame->draw(text, row, size, room)) return nullptr;
+        if ((cells = frame->cellsOf(written, meant))) break;
+    }
+    if (!cells || std::count(cells->begin(), cells->end(), kCovered) > 0) return nullptr;
+    Chart& chart = frame->straight_.chart;
+    chart.rows.replace(static_cast<std::size_t>(frame->row_), makeRow(*cells, *chart.stitches));
+    frame->alphabet_ = alphabetOf(chart);
+    frame->beliefs_ = std::make_unique<Beliefs>(chart, frame->alphabet_, frame->row_);
+    if (!frame->beliefs_->grid().holds(frame->row_)) return nullptr;
+    frame->view_ = frame->beliefs_->of(frame->row_);
+    frame->written_ = frame->beliefs_->weightOf(frame->view_, frame->lettersOf(*cells));
+    return frame;
+}
+
+bool SlipFrame::draw(const WrittenPattern& text, std::size_t row, std::size_t size, int room) {
+    auto straight = straightChart(text, size, room);
+    if (!straight) return false;
+    const auto at = std::find(straight->written.begin(), straight->written.end(), row);
+    if (at == straight->written.end()) return false;
+    straight_ = std::move(*straight);
+    row_ = static_cast<int>(at - straight_.written.begin());
+    side_ = text.rows[row].side;
+    if (straight_.chart.row(row_).traits().hasWide) return false;
+    strips_ = stripsOf();
+    return true;
+}
+
+std::vector<SlipFrame::Strip> SlipFrame::stripsOf() const {
+    const Chart& chart = straight_.chart;
+    std::vector<Strip> strips;
+    const auto add = [&](int first, int last, bool gapsFirst) {
+        Strip& strip = strips.emplace_back();
+        strip.gapsFirst = gapsFirst;
+        for (int column = first; column <= last; ++column) {
+            strip.columns.push_back(column);
+            const Stitch& stitch = (*chart.stitches)[chart.row(row_).at(column)];
+            if (stitch.kind != StitchKind::NoStitch) ++strip.stitches;
+        }
+    };
+    int next = 1;
+    for (const Repeat& repeat : chart.repeats) {
+        add(next, repeat.right - 1, next == 1);
+        add(repeat.right, repeat.left, false);
+        next = repeat.left + 1;
+    }
+    add(next, chart.width, false);
+    if (side_ == Side::Right) return strips;
+    for (Strip& strip : strips) {
+        std::reverse(strip.columns.begin(), strip.columns.end());
+        strip.gapsFirst = !strip.gapsFirst;
+    }
+    std::reverse(strips.begin(), strips.end());
+    return strips;
+}
+
+std::optional<std::vector<StitchIndex>> SlipFrame::cellsOf(const PlacedRow& placed,
+                                                           const PlacedRow& model) const {
+    const Chart& chart = straight_.chart;
+    std::size_t all = 0;
+    for (const Strip& strip : strips_) all += strip.stitches;
+    const auto modelPlaces = model.unfolded(all);
+    if (!modelPlaces) return std::nullopt;
+    std::size_t copies = 1;
+    for (const PlacedRow::Part& part : model.parts) {
+        if (part.repeats && part.length > 0) copies += (all - model.stitches.size()) / part.length;
+    }
+    // How many stitches of each strip there are now: parts and strips may part at other places,
+    // as a repeat may be drawn beginning one stitch further on.
+    std::vector<std::size_t> counts;
+    const auto before = lengthsOf(model, copies);
+    const auto now = lengthsOf(placed, copies);
+    if (before.size() != now.size()) return std::nullopt;
+    const bool onePart = before.size() == 1;
+    if (!onePart && before.size() != strips_.size()) return std::nullopt;
+    std::size_t length = 0;
+    for (std::size_t i = 0; i < strips_.size(); ++i) {
+        const Strip& strip = strips_[i];
+        std::size_t count = strip.stitches;
+        if (!onePart) {
+            if (count + now[i] < before[i]) return std::nullopt;
+            count = count + now[i] - before[i];
+        } else if (count > 0) {
+            count = count + now[0] - before[0];
+        }
+        if (count > strip.columns.size()) return std::nullopt;
+        counts.push_back(count);
+        length += count;
+    }
+    const auto places = placed.unfolded(length);
+    if (!places) return std::nullopt;
+    const StitchIndex gap = chart.stitches->find("no-stitch").value();
+    std::vector<StitchIndex> cells(static_cast<std::size_t>(chart.width), gap);
+    std::size_t next = 0;
+    for (std::size_t i = 0; i < strips_.size(); ++i) {
+        const auto& columns = strips_[i].columns;
+        const std::size_t skipped = strips_[i].gapsFirst ? columns.size() - counts[i] : 0;
+        for (std::size_t x = 0; x < counts[i]; ++x) {
+            const auto stitch = chart.stitches->find(placed.stitches[(*places)[next++]].id);
+            cells[static_cast<std::size_t>(columns[skipped + x] - 1)] = stitch.value_or(kCovered);
+        }
+    }
+    return cells;
+}
+
+std::vector<Alphabet::Letter> SlipFrame::lettersOf(const std::vector<StitchIndex>& cells) const {
+    std::vector<Alphabet::Letter> letters;
+    for (const StitchIndex cell : cells) letters.push_back(alphabet_.letterIn(row_, cell));
+    return letters;
+}
+
+double SlipFrame::evidence(const PlacedRow& meant) const {
+    const auto cells = cellsOf(meant, model_);
+    if (!cells) return kUnseen;
+    const auto letters = lettersOf(*cells);
+    const auto unseen = std::count_if(letters.begin(), letters.end(),
+                                      [](Alphabet::Letter letter) { return letter < 0; });
+    return beliefs_->weightOf(view_, letters) - written_ + kUnseen * static_cast<double>(unseen);
+}
+
+}  // namespace lacewright

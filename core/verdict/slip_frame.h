@@ -1,0 +1,53 @@
+#pragma once
+
+#include <memory>
+#include <optional>
+
+#include "core/check/beliefs.h"
+#include "core/verdict/placed_row.h"
+#include "core/verdict/straight_chart.h"
+
+namespace lacewright {
+
+// The rest of a text as evidence for what one row of it was meant to be: the straight chart of the
+// text as it may have been meant, with the row as it is written.
+class SlipFrame {
+ public:
+    // `text` holds the row, by index, as it may have been meant; `meant` are its stitches there,
+    // `written` those it is written with. Null when the text cannot be drawn, or not this row.
+    static std::unique_ptr<SlipFrame> make(const WrittenPattern& text, std::size_t row,
+                                           std::size_t size, const PlacedRow& meant,
+                                           const PlacedRow& written);
+
+    // Log odds of the row as it was meant against the row as written. Requires: its parts are as
+    // long as those of the row that the frame was made of.
+    double evidence(const PlacedRow& meant) const;
+
+ private:
+    // Columns of one part of the straight chart, in working order, and how many hold a stitch.
+    struct Strip {
+        std::vector<int> columns;
+        bool gapsFirst = false;
+        std::size_t stitches = 0;
+    };
+
+    SlipFrame() = default;
+    bool draw(const WrittenPattern& text, std::size_t row, std::size_t size, int room);
+    std::vector<Strip> stripsOf() const;
+    // The row's cells with these stitches, each strip as many more or fewer as the parts have.
+    std::optional<std::vector<StitchIndex>> cellsOf(const PlacedRow& placed,
+                                                    const PlacedRow& model) const;
+    std::vector<Alphabet::Letter> lettersOf(const std::vector<StitchIndex>& cells) const;
+
+    StraightChart straight_;
+    int row_ = 0;  // row index
+    Side side_ = Side::Right;
+    std::vector<Strip> strips_;
+    Alphabet alphabet_;
+    std::unique_ptr<Beliefs> beliefs_;
+    RowBeliefs view_;
+    double written_ = 0;  // log weight of the row as written
+    PlacedRow model_;     // the row the frame was made of
+};
+
+}  // namespace lacewright

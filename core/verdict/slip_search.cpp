@@ -1,0 +1,272 @@
+#include "core/verdict/slip_search.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/check/slips.h"
+#include "core/stitch/catalogue.h"
+
+namespace lacewright {
+namespace {
+
+constexpr double kAnotherSlip = 6.0;  // log odds against what a second slip would have to explain
+constexpr double kSeenBefore = 2.0;   // rows thought to have been seen, and how many balanced
+constexpr double kBalancedBefore = 1.6;
+constexpr double kCloses = 3.0;  // log odds for rows that can be worked again
+constexpr std::size_t kRowsTried = 4;
+constexpr std::size_t kRowsTriedForClosing = 12;
+constexpr int kMostProofs = 12'000;
+constexpr double kLeastWeight = 0.002;
+constexpr std::size_t kMostSuspects = 12;
+constexpr std::size_t kMostMends = 3;
+
+bool isBalanced(const WrittenRowProof& row) {
+    return row.verdict == RowVerdict::Fits ? row.before == row.after
+                                           : row.counted.forms.takes == row.counted.forms.makes;
+}
+
+bool shapes(const WrittenRowProof& row) {
+    return row.counted.overs.all != AffineForm() ||
+           row.counted.forms.takes != row.counted.forms.makes;
+}
+
+std::size_t statedWrongly(const WrittenProof& proof) {
+    const auto isWrong = [](const auto& said) { return said.stated.has_value(); };
+    return static_cast<std::size_t>(
+        std::count_if(proof.rows.begin(), proof.rows.end(), isWrong) +
+        std::count_if(proof.again.begin(), proof.again.end(), isWrong));
+}
+
+bool holds(const std::vector<std::size_t>& rows, std::size_t row) {
+    return std::find(rows.begin(), rows.end(), row) != rows.end();
+}
+
+// The row without the stitches that were not there before.
+PlacedRow withoutNew(const PlacedRow& row) {
+    PlacedRow without;
+    for (const PlacedRow::Part& part : row.parts) {
+        PlacedRow::Part left = part;
+        left.first = without.stitches.size();
+        for (std::size_t i = part.first; i < part.first + part.length; ++i) {
+            if (row.stitches[i].place != kNewPlace) without.stitches.push_back(row.stitches[i]);
+        }
+        left.length = without.stitches.size() - left.first;
+        without.parts.push_back(left);
+    }
+    return without;
+}
+
+std::vector<std::size_t> placesOfNew(const PlacedRow& row) {
+    std::vector<std::size_t> places;
+    for (std::size_t i = 0; i < row.stitches.size(); ++i) {
+        if (row.stitches[i].place == kNewPlace) places.push_back(i);
+    }
+    return places;
+}
+
+// Of the stitches that `meant` has no longer.
+std::vector<std::size_t> placesLeftOut(const PlacedRow& written, const PlacedRow& meant) {
+    std::vector<std::size_t> places;
+    for (std::size_t i = 0, j = 0; i < written.stitches.size(); ++i) {
+        if (j < meant.stitches.size() && written.stitches[i].id == meant.stitches[j].id) {
+            ++j;
+        } else {
+            places.push_back(i);
+        }
+    }
+    return places;
+}
+
+std::string inWords(const RowStitch& stitch, Side side) {
+    const StitchCatalogue& stitches = *builtInStitches();
+    const auto index = stitch.own ? std::nullopt : stitches.find(stitch.id);
+    if (!index) return stitch.id;
+    const Stitch& known = stitches[*index];
+    const SideWording& wording = side == Side::Wrong ? known.wrongSide : known.rightSide;
+    return wording.abbreviation.empty() ? stitch.id : wording.abbreviation;
+}
+
+}  // namespace
+
+SlipSearch::SlipSearch(const WrittenPattern& pattern, std::size_t size)
+    : pattern_(pattern),
+      size_(size),
+      proof_(proveWritten(pattern, size)),
+      letters_(lettersOf(pattern)),
+      trial_(pattern),
+      proofsLeft_(kMostProofs) {
+    double seen = kSeenBefore;
+    double balanced = kBalancedBefore;
+    for (const WrittenRowProof& row : proof_.rows) {
+        if (row.verdict != RowVerdict::Fits || !shapes(row)) continue;
+        ++seen;
+        balanced += isBalanced(row) ? 1 : 0;
+    }
+    balanced_ = std::log(balanced / (seen - balanced));
+}
+
+// Works whatever it finds, and shapes nothing.
+bool SlipSearch::isPlain(std::size_t row) const {
+    const auto& elements = pattern_.rows[row].elements;
+    return proof_.rows[row].verdict == RowVerdict::Fits && !shapes(proof_.rows[row]) &&
+           std::any_of(elements.begin(), elements.end(), [](const Element& element) {
+               const auto* stretch = std::get_if<Stretch>(&element.what);
+               return stretch != nullptr && !stretch->starred;
+           });
+}
+
+// The row itself, then those below it, the nearest first.
+std::vector<std::size_t> SlipSearch::rowsToTry(const Finding& finding) const {
+    const auto at = std::find_if(pattern_.rows.begin(), pattern_.rows.end(),
+                                 [&](const auto& row) { return row.number == finding.row; });
+    if (at == pattern_.rows.end()) return {};
+    const bool closing = finding.rule == "closing";
+    std::vector<std::size_t> rows;
+    for (auto row = static_cast<std::size_t>(at - pattern_.rows.begin()) + 1; row-- > 0;) {
+        const bool own = !closing && pattern_.rows[row].number == finding.row;
+        if (!own && isPlain(row)) continue;
+        rows.push_back(row);
+        // A row that contradicts itself is wrong in itself.
+        const bool inItself = own && proof_.rows[row].verdict == RowVerdict::WrongRest;
+        if (inItself || rows.size() == (closing ? kRowsTriedForClosing : kRowsTried)) break;
+    }
+    return rows;
+}
+
+bool SlipSearch::explains(const WrittenProof& proof, const Finding& finding) const {
+    for (const std::size_t row : proof.faulty) {
+        if (!holds(proof_.faulty, row) || pattern_.rows[row].number == finding.row) return false;
+    }
+    if (finding.rule != "closing") return true;
+    return (pattern_.repeatFrom ? proof.closesFrom : proof.closes).value_or(false);
+}
+
+// What the whole text says of a row so changed.
+double SlipSearch::oddsOf(const WrittenProof& proof, std::size_t row) const {
+    const auto others = proof.faulty.size() + statedWrongly(proof);
+    double odds = -kAnotherSlip * static_cast<double>(others) +
+                  balanced_ * ((isBalanced(proof.rows[row]) ? 1 : 0) -
+                               (isBalanced(proof_.rows[row]) ? 1 : 0));
+    const auto& closes = pattern_.repeatFrom ? proof.closesFrom : proof.closes;
+    if (!closes.value_or(true)) odds -= pattern_.repeatFrom ? kAnotherSlip : kCloses;
+    return odds;
+}
+
+double SlipSearch::priorOf(const SlipUndone& slip) const {
+    const bool ground = slip.meant.takes == 1 && slip.meant.makes == 1;
+    const double figure = ground ? 1 : kFigureSlips;
+    const auto letters = static_cast<double>(letters_.size());
+    switch (slip.kind) {
+        case SlipUndone::Kind::Reworked:
+            return std::log(kRedrawn * figure / (letters - 1));
+        case SlipUndone::Kind::PutIn:
+            return std::log(kLeftOut * figure / letters);
+        case SlipUndone::Kind::LeftOut:
+            return std::log(kDrawnTwice * figure * (slip.twice ? 1 : kUnlikeNeighbour));
+    }
+    return 0;
+}
+
+double SlipSearch::evidenceOf(std::size_t row, const PlacedRow& meant, const PlacedRow& written) {
+    std::vector<std::size_t> key{row};
+    for (const PlacedRow* placed : {&meant, &written}) {
+        for (const PlacedRow::Part& part : placed->parts) key.push_back(part.length);
+        key.push_back(0);
+    }
+    const auto [at, isNew] = frames_.try_emplace(key);
+    if (isNew) at->second = SlipFrame::make(trial_, row, size_, meant, written);
+    return at->second == nullptr ? 0 : at->second->evidence(meant);
+}
+
+std::optional<SlipSearch::Explanation> SlipSearch::explanation(std::size_t row,
+                                                               const SlipUndone& slip,
+                                                               const WrittenProof& proof) {
+    auto meant = placedRow(trial_, row, proof, size_);
+    if (!meant) return std::nullopt;
+    Explanation found{row, slip.kind, {}, std::move(*meant), priorOf(slip) + oddsOf(proof, row)};
+    auto written = placedRow(pattern_, row, proof_, size_);
+    if (slip.kind == SlipUndone::Kind::PutIn) {
+        written = withoutNew(found.meant);
+    } else if (!written) {
+        return std::nullopt;
+    }
+    found.places = slip.kind == SlipUndone::Kind::LeftOut ? placesLeftOut(*written, found.meant)
+                                                          : placesOfNew(found.meant);
+    if (found.places.empty()) return std::nullopt;
+    found.logOdds += evidenceOf(row, found.meant, *written);
+    return found;
+}
+
+void SlipSearch::tryRow(std::size_t row, const Finding& finding, std::vector<Explanation>& found) {
+    forEachSlip(pattern_.rows[row], letters_, size_, [&](const SlipUndone& slip) {
+        if (proofsLeft_-- <= 0) return;
+        trial_.rows[row].elements = slip.elements;
+        const WrittenProof proof = proveWritten(trial_, size_);
+        if (!explains(proof, finding)) return;
+        if (auto one = explanation(row, slip, proof)) found.push_back(std::move(*one));
+    });
+    trial_.rows[row].elements = pattern_.rows[row].elements;
+}
+
+Mend SlipSearch::mendOf(const Explanation& explanation) const {
+    const WrittenRow& row = pattern_.rows[explanation.row];
+    const std::size_t at = explanation.places.front();
+    const auto written = placedRow(pattern_, explanation.row, proof_, size_);
+    const auto meantThere = [&] { return inWords(explanation.meant.stitches[at], row.side); };
+    const auto writtenThere = [&] { return inWords(written->stitches[at], row.side); };
+    Mend mend;
+    mend.label = row.label + ": ";
+    switch (explanation.kind) {
+        case SlipUndone::Kind::PutIn:
+            mend.label +=
+                "put in " + meantThere() + " as " + explanation.meant.placeInWords(at);
+            break;
+        case SlipUndone::Kind::LeftOut:
+            mend.label += "leave out " + writtenThere() + ", " + written->placeInWords(at);
+            break;
+        case SlipUndone::Kind::Reworked:
+            mend.label += "work " + meantThere() + " instead of " + writtenThere() + ", " +
+                          written->placeInWords(at);
+            break;
+    }
+    if (explanation.places.size() > 1) mend.label += ", each time";
+    if (explanation.kind != SlipUndone::Kind::LeftOut) {
+        for (const std::size_t place : explanation.places) {
+            mend.redrawn.push_back({row.number, static_cast<int>(place) + 1,
+                                    explanation.meant.stitches[place].id});
+        }
+    }
+    mend.reworked.push_back({row.number, explanation.meant.ids()});
+    return mend;
+}
+
+bool SlipSearch::adviseOn(Finding& finding) {
+    std::vector<Explanation> found;
+    for (const std::size_t row : rowsToTry(finding)) tryRow(row, finding, found);
+    if (found.empty()) return false;
+    std::stable_sort(found.begin(), found.end(),
+                     [](const auto& a, const auto& b) { return a.logOdds > b.logOdds; });
+    std::map<std::pair<int, int>, double> weights;
+    double sum = 0;
+    for (const Explanation& one : found) {
+        const double weight = std::exp(one.logOdds - found.front().logOdds);
+        sum += weight;
+        weights[{pattern_.rows[one.row].number, static_cast<int>(one.places.front()) + 1}] += weight;
+    }
+    finding.suspects.clear();
+    for (const auto& [cell, weight] : weights) {
+        if (weight / sum >= kLeastWeight)
+            finding.suspects.push_back({cell.first, cell.second, weight / sum, {}});
+    }
+    std::stable_sort(finding.suspects.begin(), finding.suspects.end(),
+                     [](const Suspect& a, const Suspect& b) { return a.weight > b.weight; });
+    if (finding.suspects.size() > kMostSuspects) finding.suspects.resize(kMostSuspects);
+    finding.mends.clear();
+    for (const Explanation& one : found) {
+        if (finding.mends.size() == kMostMends) break;
+        finding.mends.push_back(mendOf(one));
+    }
+    return true;
+}
+
+}  // namespace lacewright

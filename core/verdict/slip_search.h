@@ -1,0 +1,55 @@
+#pragma once
+
+#include <map>
+#include <memory>
+#include <vector>
+
+#include "core/check/finding.h"
+#include "core/verdict/row_slips.h"
+#include "core/verdict/slip_frame.h"
+
+namespace lacewright {
+
+// Which single slip in written rows makes them fail: each stitch of the rows in question is worked
+// otherwise, left out or joined by another, the whole text is proven again, and what makes it whole
+// is weighed by how usual such a slip is and how well the row then agrees with the others.
+class SlipSearch {
+ public:
+    // Requires: the pattern outlives the search.
+    SlipSearch(const WrittenPattern& pattern, std::size_t size);
+
+    // Gives suspects and mends, the likeliest first, to a finding about counts or about a row that
+    // cannot be counted. False when no single slip explains it; the finding is then as it was.
+    bool adviseOn(Finding& finding);
+
+ private:
+    struct Explanation {
+        std::size_t row = 0;  // index into rows
+        SlipUndone::Kind kind = SlipUndone::Kind::Reworked;
+        std::vector<std::size_t> places;  // of the row as written; of stitches put in, as meant
+        PlacedRow meant;
+        double logOdds = 0;
+    };
+
+    std::vector<std::size_t> rowsToTry(const Finding& finding) const;
+    void tryRow(std::size_t row, const Finding& finding, std::vector<Explanation>& found);
+    bool explains(const WrittenProof& proof, const Finding& finding) const;
+    double oddsOf(const WrittenProof& proof, std::size_t row) const;
+    double priorOf(const SlipUndone& slip) const;
+    std::optional<Explanation> explanation(std::size_t row, const SlipUndone& slip,
+                                           const WrittenProof& proof);
+    double evidenceOf(std::size_t row, const PlacedRow& meant, const PlacedRow& written);
+    bool isPlain(std::size_t row) const;
+    Mend mendOf(const Explanation& explanation) const;
+
+    const WrittenPattern& pattern_;
+    std::size_t size_;
+    WrittenProof proof_;
+    std::vector<Working> letters_;
+    double balanced_ = 0;  // log odds that a row that shapes makes as many loops as it takes
+    WrittenPattern trial_;
+    std::map<std::vector<std::size_t>, std::unique_ptr<SlipFrame>> frames_;  // by row and lengths
+    int proofsLeft_;
+};
+
+}  // namespace lacewright
