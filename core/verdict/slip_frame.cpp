@@ -136,7 +136,10 @@ std::optional<std::vector<StitchIndex>> SlipFrame::cellsOf(const PlacedRow& plac
 
 std::vector<Alphabet::Letter> SlipFrame::lettersOf(const std::vector<StitchIndex>& cells) const {
     std::vector<Alphabet::Letter> letters;
-    for (const StitchIndex cell : cells) letters.push_back(alphabet_.letterIn(row_, cell));
+    for (const StitchIndex cell : cells) {
+        const auto letter = alphabet_.letterIn(row_, cell);
+        letters.push_back(letter == alphabet_.noStitch ? Alphabet::kNone : letter);
+    }
     return letters;
 }
 
@@ -144,8 +147,9 @@ double SlipFrame::evidence(const PlacedRow& meant) const {
     const auto cells = cellsOf(meant, model_);
     if (!cells) return kUnseen;
     const auto letters = lettersOf(*cells);
-    const auto unseen = std::count_if(letters.begin(), letters.end(),
-                                      [](Alphabet::Letter letter) { return letter < 0; });
+    const auto unseen = std::count_if(cells->begin(), cells->end(), [&](StitchIndex cell) {
+        return alphabet_.letterIn(row_, cell) < 0;
+    });
     return beliefs_->weightOf(view_, letters) - written_ + kUnseen * static_cast<double>(unseen);
 }
 

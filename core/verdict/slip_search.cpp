@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 #include "core/check/slips.h"
 #include "core/stitch/catalogue.h"
@@ -13,6 +14,7 @@ constexpr double kAnotherSlip = 6.0;  // log odds against what a second slip wou
 constexpr double kSeenBefore = 2.0;   // rows thought to have been seen, and how many balanced
 constexpr double kBalancedBefore = 1.6;
 constexpr double kCloses = 3.0;  // log odds for rows that can be worked again
+constexpr double kNotDrawn = -4.0;  // log odds for a text that makes no chart
 constexpr std::size_t kRowsTried = 4;
 constexpr std::size_t kRowsTriedForClosing = 12;
 constexpr int kMostProofs = 12'000;
@@ -168,14 +170,21 @@ double SlipSearch::priorOf(const SlipUndone& slip) const {
 }
 
 double SlipSearch::evidenceOf(std::size_t row, const PlacedRow& meant, const PlacedRow& written) {
-    std::vector<std::size_t> key{row};
-    for (const PlacedRow* placed : {&meant, &written}) {
-        for (const PlacedRow::Part& part : placed->parts) key.push_back(part.length);
-        key.push_back(0);
+    std::vector<int> key{static_cast<int>(row)};
+    for (const PlacedRow::Part& part : written.parts) key.push_back(static_cast<int>(part.length));
+    for (const PlacedRow::Part& part : meant.parts) {
+        key.push_back(static_cast<int>(part.length));
+        const auto first = meant.stitches.begin() + static_cast<std::ptrdiff_t>(part.first);
+        const auto last = first + static_cast<std::ptrdiff_t>(part.length);
+        for (int RowStitch::* count : {&RowStitch::takes, &RowStitch::makes}) {
+            key.push_back(std::accumulate(first, last, 0, [&](int sum, const RowStitch& stitch) {
+                return sum + stitch.*count;
+            }));
+        }
     }
     const auto [at, isNew] = frames_.try_emplace(key);
     if (isNew) at->second = SlipFrame::make(trial_, row, size_, meant, written);
-    return at->second == nullptr ? 0 : at->second->evidence(meant);
+    return at->second == nullptr ? kNotDrawn : at->second->evidence(meant);
 }
 
 std::optional<SlipSearch::Explanation> SlipSearch::explanation(std::size_t row,

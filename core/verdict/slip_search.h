@@ -48,7 +48,7 @@ class SlipSearch {
     std::vector<Working> letters_;
     double balanced_ = 0;  // log odds that a row that shapes makes as many loops as it takes
     WrittenPattern trial_;
-    std::map<std::vector<std::size_t>, std::unique_ptr<SlipFrame>> frames_;  // by row and lengths
+    std::map<std::vector<int>, std::unique_ptr<SlipFrame>> frames_;  // by row, lengths, counts
     int proofsLeft_;
 };
 
