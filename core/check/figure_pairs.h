@@ -29,13 +29,15 @@ inline bool isInvolution(const SymmetryRegion& region, bool mirror, int dx, int 
 // Sums of figures over rectangles in constant time.
 class FigureSums {
  public:
-    FigureSums(const LetterGrid& grid, const SymmetryRegion& region)
+    // `isFigure` tells it of a place of the region.
+    template <class IsFigure>
+    FigureSums(const SymmetryRegion& region, const IsFigure& isFigure)
         : stride_(region.width + 1),
           sums_(static_cast<std::size_t>(stride_) * static_cast<std::size_t>(region.height + 1),
                 0) {
         for (int y = 0; y < region.height; ++y) {
             for (int x = 0; x < region.width; ++x) {
-                const int here = grid.isFigure(region.right + x, region.bottom + y) ? 1 : 0;
+                const int here = isFigure(x, y) ? 1 : 0;
                 sums_[slot(x + 1, y + 1)] = here + at(x, y + 1) + at(x + 1, y) - at(x, y);
             }
         }

@@ -44,15 +44,18 @@ double strengthOf(const Landing& landing, double likeByChance) {
 
 class MapSearch {
  public:
-    MapSearch(const LetterGrid& grid, const Alphabet& alphabet, const SymmetryRegion& region)
+    // Of the figures that `isFigure` tells by their place in the region.
+    template <class IsFigure>
+    MapSearch(const LetterGrid& grid, const Alphabet& alphabet, const SymmetryRegion& region,
+              const IsFigure& isFigure)
         : alphabet_(alphabet),
           region_(region),
-          sums_(grid, region),
+          sums_(region, isFigure),
           centredInColumn_(static_cast<std::size_t>(region.width), 0) {
         for (int y = 0; y < region.height; ++y) {
             for (int x = 0; x < region.width; ++x) {
                 const auto letter = grid.at(region.right + x, region.bottom + y);
-                if (!grid.isFigure(region.right + x, region.bottom + y)) continue;
+                if (!isFigure(x, y)) continue;
                 figures_.push_back({x, y, letter});
                 if (!alphabet.centred[static_cast<std::size_t>(letter)]) continue;
                 ++centredInColumn_[static_cast<std::size_t>(x)];
@@ -188,6 +191,39 @@ class MapSearch {
     double leastStrengthPlain_ = 0;
 };
 
+// Of all figures, and of the shaping alone: purl columns may run straight up where eyelets wander.
+void collectMaps(const LetterGrid& grid, const Alphabet& alphabet, const SymmetryRegion& region,
+                 std::vector<SymmetryMap>& maps) {
+    const auto isFigure = [&](int x, int y) {
+        return grid.isFigure(region.right + x, region.bottom + y);
+    };
+    bool texture = false;
+    const auto isShaping = [&](int x, int y) {
+        if (!isFigure(x, y)) return false;
+        const auto letter = grid.at(region.right + x, region.bottom + y);
+        const bool shapes = alphabet.kinds[Alphabet::placeOf(letter)] == LetterKind::Shaping;
+        texture = texture || !shapes;
+        return shapes;
+    };
+    const std::size_t first = maps.size();
+    MapSearch(grid, alphabet, region, isFigure).collect(maps);
+    const MapSearch ofShaping(grid, alphabet, region, isShaping);
+    if (!texture) return;
+    std::vector<SymmetryMap> more;
+    ofShaping.collect(more);
+    for (const SymmetryMap& map : more) {
+        const auto known = std::find_if(
+            maps.begin() + static_cast<std::ptrdiff_t>(first), maps.end(), [&](const auto& other) {
+                return other.mirror == map.mirror && other.dx == map.dx && other.dy == map.dy;
+            });
+        if (known == maps.end()) {
+            maps.push_back(map);
+        } else {
+            known->strength = std::max(known->strength, map.strength);
+        }
+    }
+}
+
 GridPlace moved(const SymmetryMap& map, GridPlace place, int sign) {
     const SymmetryRegion& region = map.region;
     int x = place.x - region.right;
@@ -213,7 +249,7 @@ GridPlace originOf(const SymmetryMap& map, GridPlace place) {
 std::vector<SymmetryMap> symmetriesOf(const LetterGrid& grid, const Alphabet& alphabet,
                                       const std::vector<SymmetryRegion>& regions) {
     std::vector<SymmetryMap> maps;
-    for (const SymmetryRegion& region : regions) MapSearch(grid, alphabet, region).collect(maps);
+    for (const SymmetryRegion& region : regions) collectMaps(grid, alphabet, region, maps);
     std::stable_sort(maps.begin(), maps.end(),
                      [](const auto& a, const auto& b) { return a.strength > b.strength; });
     if (maps.size() > kMaxMaps) maps.resize(kMaxMaps);
