@@ -40,7 +40,7 @@ std::unique_ptr<SlipFrame> SlipFrame::make(const WrittenPattern& text, std::size
     frame->beliefs_ = std::make_unique<Beliefs>(chart, frame->alphabet_, frame->row_);
     if (!frame->beliefs_->grid().holds(frame->row_)) return nullptr;
     frame->view_ = frame->beliefs_->of(frame->row_);
-    frame->written_ = frame->beliefs_->weightOf(frame->view_, frame->lettersOf(*cells));
+    frame->written_ = frame->weightOf(*cells);
     return frame;
 }
 
@@ -134,23 +134,26 @@ std::optional<std::vector<StitchIndex>> SlipFrame::cellsOf(const PlacedRow& plac
     return cells;
 }
 
-std::vector<Alphabet::Letter> SlipFrame::lettersOf(const std::vector<StitchIndex>& cells) const {
+// What stands in the gaps at the end of a part is no evidence.
+double SlipFrame::weightOf(const std::vector<StitchIndex>& cells) const {
     std::vector<Alphabet::Letter> letters;
+    double gaps = 0;
     for (const StitchIndex cell : cells) {
         const auto letter = alphabet_.letterIn(row_, cell);
-        letters.push_back(letter == alphabet_.noStitch ? Alphabet::kNone : letter);
+        const bool isGap = letter == alphabet_.noStitch;
+        if (isGap) gaps += view_.apart[letters.size() * static_cast<std::size_t>(view_.letters)];
+        letters.push_back(isGap ? Alphabet::kNone : letter);
     }
-    return letters;
+    return beliefs_->weightOf(view_, letters) - gaps;
 }
 
 double SlipFrame::evidence(const PlacedRow& meant) const {
     const auto cells = cellsOf(meant, model_);
     if (!cells) return kUnseen;
-    const auto letters = lettersOf(*cells);
     const auto unseen = std::count_if(cells->begin(), cells->end(), [&](StitchIndex cell) {
         return alphabet_.letterIn(row_, cell) < 0;
     });
-    return beliefs_->weightOf(view_, letters) - written_ + kUnseen * static_cast<double>(unseen);
+    return weightOf(*cells) - written_ + kUnseen * static_cast<double>(unseen);
 }
 
 }  // namespace lacewright

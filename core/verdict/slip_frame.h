@@ -37,7 +37,7 @@ class SlipFrame {
     // The row's cells with these stitches, each strip as many more or fewer as the parts have.
     std::optional<std::vector<StitchIndex>> cellsOf(const PlacedRow& placed,
                                                     const PlacedRow& model) const;
-    std::vector<Alphabet::Letter> lettersOf(const std::vector<StitchIndex>& cells) const;
+    double weightOf(const std::vector<StitchIndex>& cells) const;
 
     StraightChart straight_;
     int row_ = 0;  // row index

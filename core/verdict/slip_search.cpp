@@ -13,6 +13,10 @@ namespace {
 constexpr double kAnotherSlip = 6.0;  // log odds against what a second slip would have to explain
 constexpr double kSeenBefore = 2.0;   // rows thought to have been seen, and how many balanced
 constexpr double kBalancedBefore = 1.6;
+constexpr double kAgreeBefore = 1.0;  // of rows seen, how many work as many repeats
+constexpr std::int64_t kManyRepeats = 100;
+constexpr std::int64_t kRepeatsMore = 2;
+constexpr std::size_t kMostRowsOut = 2;  // of a text that may be meant to close
 constexpr double kCloses = 3.0;  // log odds for rows that can be worked again
 constexpr double kNotDrawn = -4.0;  // log odds for a text that makes no chart
 constexpr std::size_t kRowsTried = 4;
@@ -30,6 +34,34 @@ bool isBalanced(const WrittenRowProof& row) {
 bool shapes(const WrittenRowProof& row) {
     return row.counted.overs.all != AffineForm() ||
            row.counted.forms.takes != row.counted.forms.makes;
+}
+
+// How often a row works its one starred repeat, counts that are free being large; nothing when it
+// has none.
+std::optional<std::int64_t> repeatsOf(const WrittenRowProof& row) {
+    const auto starred = std::find_if(row.counted.own.begin(), row.counted.own.end(),
+                                      [](const OwnCount& own) { return own.starred; });
+    if (starred == row.counted.own.end() || row.verdict != RowVerdict::Fits) return std::nullopt;
+    const auto solved = row.fit.solved.find(starred->variable);
+    if (solved == row.fit.solved.end()) return std::nullopt;
+    std::int64_t times = solved->second.constant();
+    for (const auto& term : solved->second.terms()) times += kManyRepeats * term.coefficient;
+    return times;
+}
+
+// Rows mostly work their repeats equally often, but for one or two that edges take up.
+double agreementOf(const WrittenProof& proof, std::size_t row) {
+    const auto own = repeatsOf(proof.rows[row]);
+    if (!own) return 0;
+    double agree = kAgreeBefore;
+    double all = kSeenBefore;
+    for (std::size_t i = 0; i < proof.rows.size(); ++i) {
+        const auto others = i == row ? std::nullopt : repeatsOf(proof.rows[i]);
+        if (!others) continue;
+        ++all;
+        agree += std::abs(*others - *own) <= kRepeatsMore ? 1 : 0;
+    }
+    return std::log(agree / all);
 }
 
 std::size_t statedWrongly(const WrittenProof& proof) {
@@ -150,6 +182,7 @@ double SlipSearch::oddsOf(const WrittenProof& proof, std::size_t row) const {
                   balanced_ * ((isBalanced(proof.rows[row]) ? 1 : 0) -
                                (isBalanced(proof_.rows[row]) ? 1 : 0));
     const auto& closes = pattern_.repeatFrom ? proof.closesFrom : proof.closes;
+    odds += agreementOf(proof, row);
     if (!closes.value_or(true)) odds -= pattern_.repeatFrom ? kAnotherSlip : kCloses;
     return odds;
 }
@@ -249,7 +282,24 @@ Mend SlipSearch::mendOf(const Explanation& explanation) const {
     return mend;
 }
 
+// Rows that are not said to be worked again may shape on purpose. A slip is likelier where a row or
+// two do not balance among others that do, or balance nearly.
+bool SlipSearch::mayBeMeantToClose() const {
+    std::size_t out = 0;
+    bool balances = false;
+    for (const WrittenRowProof& row : proof_.rows) {
+        if (!shapes(row)) continue;
+        const AffineForm decreases =
+            row.counted.forms.takes + row.counted.overs.all - row.counted.forms.makes;
+        const bool both = row.counted.overs.all != AffineForm() && decreases != AffineForm();
+        out += isBalanced(row) ? 0 : 1;
+        balances = balances || both;
+    }
+    return balances && out <= kMostRowsOut;
+}
+
 bool SlipSearch::adviseOn(Finding& finding) {
+    if (finding.severity == Severity::Note && !mayBeMeantToClose()) return false;
     std::vector<Explanation> found;
     for (const std::size_t row : rowsToTry(finding)) tryRow(row, finding, found);
     if (found.empty()) return false;

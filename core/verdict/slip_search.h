@@ -40,6 +40,7 @@ class SlipSearch {
                                            const WrittenProof& proof);
     double evidenceOf(std::size_t row, const PlacedRow& meant, const PlacedRow& written);
     bool isPlain(std::size_t row) const;
+    bool mayBeMeantToClose() const;
     Mend mendOf(const Explanation& explanation) const;
 
     const WrittenPattern& pattern_;

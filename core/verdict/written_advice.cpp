@@ -16,6 +16,8 @@
 namespace lacewright {
 namespace {
 
+constexpr std::size_t kMostSuspects = 24;  // of the whole text
+
 bool isAboutCounts(const Finding& finding) {
     return finding.rule == "continuity" || finding.rule == "cast-on" || finding.rule == "closing";
 }
@@ -163,6 +165,29 @@ class Translator {
     std::set<int> contradicting_;
 };
 
+// Those of the findings, and of rows that none of them suspects the odd ones, the likeliest first.
+std::vector<Suspect> suspectsOf(const std::vector<Finding>& findings,
+                                const std::vector<Suspect>& odd) {
+    std::vector<Suspect> all;
+    std::set<int> rows;
+    for (const Finding& finding : findings) {
+        for (const Suspect& suspect : finding.suspects) {
+            rows.insert(suspect.row);
+            const bool known = std::any_of(all.begin(), all.end(), [&](const Suspect& other) {
+                return other.row == suspect.row && other.column == suspect.column;
+            });
+            if (!known) all.push_back(suspect);
+        }
+    }
+    for (const Suspect& suspect : odd) {
+        if (!rows.contains(suspect.row)) all.push_back(suspect);
+    }
+    std::stable_sort(all.begin(), all.end(),
+                     [](const Suspect& a, const Suspect& b) { return a.weight > b.weight; });
+    if (all.size() > kMostSuspects) all.resize(kMostSuspects);
+    return all;
+}
+
 }  // namespace
 
 void adviseOnRows(const WrittenPattern& pattern, const std::vector<std::size_t>& sizes,
@@ -187,19 +212,21 @@ void adviseOnRows(const WrittenPattern& pattern, const std::vector<std::size_t>&
     };
     std::map<std::size_t, SlipSearch> searches;
     for (Finding& finding : report.findings) {
-        const bool counts = (isAboutCounts(finding) && finding.severity >= Severity::Warning) || finding.rule == "uncountable";
-        if (counts && searches.try_emplace(sizeOf(finding), pattern, sizeOf(finding)).first->second.adviseOn(finding)) continue;
-        if (finding.rule == "uncountable") {
+        const bool uncountable = finding.rule == "uncountable";
+        if (!uncountable && !isAboutCounts(finding)) continue;
+        const std::size_t size = sizeOf(finding);
+        if (searches.try_emplace(size, pattern, size).first->second.adviseOn(finding)) continue;
+        if (uncountable) {
             if (const WrittenRow* row = pattern.findRow(finding.row))
-                finding.suspects = suspectsInEmptyRepeat(*row, sizeOf(finding));
-            continue;
+                finding.suspects = suspectsInEmptyRepeat(*row, size);
+        } else if (finding.severity >= Severity::Warning) {
+            if (const auto& translator = translatorFor(size)) translator->adviseOn(finding);
         }
-        if (!isAboutCounts(finding) || finding.severity < Severity::Warning) continue;
-        if (const auto& translator = translatorFor(sizeOf(finding))) translator->adviseOn(finding);
     }
     const auto& translator = translatorFor(sizes.front());
+    report.suspects = suspectsOf(
+        report.findings, translator ? translator->suspects() : std::vector<Suspect>());
     if (!translator) return;
-    report.suspects = translator->suspects();
     for (Finding& odd : translator->oddFindings()) report.findings.push_back(std::move(odd));
     std::stable_sort(report.findings.begin(), report.findings.end(),
                      [](const Finding& a, const Finding& b) { return a.row < b.row; });
