@@ -5,7 +5,7 @@
 namespace lacewright {
 namespace {
 
-constexpr double kUnseen = -6.0;  // log odds for a stitch that the text works nowhere else
+constexpr double kUnseen = -4.0;  // log odds for a stitch that the text works nowhere else
 
 // Lengths of what stands outside the repeats and of the repeats by turns, in working order.
 std::vector<std::size_t> lengthsOf(const PlacedRow& placed, std::size_t copies) {

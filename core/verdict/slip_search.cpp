@@ -17,6 +17,7 @@ constexpr double kAgreeBefore = 1.0;  // of rows seen, how many work as many rep
 constexpr std::int64_t kManyRepeats = 100;
 constexpr std::int64_t kRepeatsMore = 2;
 constexpr std::size_t kMostRowsOut = 2;  // of a text that may be meant to close
+constexpr double kOtherHand = 2.0;  // log odds against purling two together among knit stitches
 constexpr double kCloses = 3.0;  // log odds for rows that can be worked again
 constexpr double kNotDrawn = -4.0;  // log odds for a text that makes no chart
 constexpr std::size_t kRowsTried = 4;
@@ -34,6 +35,35 @@ bool isBalanced(const WrittenRowProof& row) {
 bool shapes(const WrittenRowProof& row) {
     return row.counted.overs.all != AffineForm() ||
            row.counted.forms.takes != row.counted.forms.makes;
+}
+
+bool isPurled(const Working& working) {
+    const std::string_view id = working.rightId;
+    return id.starts_with("p") || id.starts_with("ssp") || id.starts_with("sssp");
+}
+
+// Knitted and purled stitches of the row that are neither increases nor decreases.
+void countHands(const Elements& elements, int& knitted, int& purled) {
+    for (const Element& element : elements) {
+        if (const auto* working = std::get_if<Working>(&element.what)) {
+            if (working->rightId == "k") ++knitted;
+            if (working->rightId == "p") ++purled;
+        } else if (const auto* group = std::get_if<Group>(&element.what)) {
+            countHands(group->body, knitted, purled);
+        } else if (const auto* stretch = std::get_if<Stretch>(&element.what)) {
+            countHands(stretch->body, knitted, purled);
+            countHands(stretch->lastTime, knitted, purled);
+        }
+    }
+}
+
+// A decrease that is purled in a row which is knitted, or the other way round.
+bool isOfOtherHand(const Elements& row, const Working& working) {
+    if (working.takes < 2) return false;
+    int knitted = 0;
+    int purled = 0;
+    countHands(row, knitted, purled);
+    return isPurled(working) ? purled == 0 && knitted > 0 : knitted == 0 && purled > 0;
 }
 
 // How often a row works its one starred repeat, counts that are free being large; nothing when it
@@ -62,6 +92,22 @@ double agreementOf(const WrittenProof& proof, std::size_t row) {
         agree += std::abs(*others - *own) <= kRepeatsMore ? 1 : 0;
     }
     return std::log(agree / all);
+}
+
+// Log odds of as many rows that make as many loops as they take, and as many that do not: each row
+// is what those before it were, by the rule of succession.
+double balanceOf(const WrittenProof& proof) {
+    double balanced = kBalancedBefore;
+    double seen = kSeenBefore;
+    double odds = 0;
+    for (const WrittenRowProof& row : proof.rows) {
+        if (!shapes(row)) continue;
+        const bool isSo = isBalanced(row);
+        odds += std::log((isSo ? balanced : seen - balanced) / seen);
+        balanced += isSo ? 1 : 0;
+        ++seen;
+    }
+    return odds;
 }
 
 std::size_t statedWrongly(const WrittenProof& proof) {
@@ -101,12 +147,23 @@ std::vector<std::size_t> placesOfNew(const PlacedRow& row) {
 // Of the stitches that `meant` has no longer.
 std::vector<std::size_t> placesLeftOut(const PlacedRow& written, const PlacedRow& meant) {
     std::vector<std::size_t> places;
-    for (std::size_t i = 0, j = 0; i < written.stitches.size(); ++i) {
-        if (j < meant.stitches.size() && written.stitches[i].id == meant.stitches[j].id) {
-            ++j;
-        } else {
-            places.push_back(i);
+    const auto compare = [&](const PlacedRow::Part& before, const PlacedRow::Part& after) {
+        std::size_t next = after.first;
+        for (std::size_t i = before.first; i < before.first + before.length; ++i) {
+            const bool stays = next < after.first + after.length &&
+                               written.stitches[i].id == meant.stitches[next].id;
+            if (stays) {
+                ++next;
+            } else {
+                places.push_back(i);
+            }
         }
+    };
+    if (written.parts.size() == meant.parts.size()) {
+        for (std::size_t part = 0; part < written.parts.size(); ++part)
+            compare(written.parts[part], meant.parts[part]);
+    } else {
+        compare({0, written.stitches.size(), false, {}}, {0, meant.stitches.size(), false, {}});
     }
     return places;
 }
@@ -128,16 +185,7 @@ SlipSearch::SlipSearch(const WrittenPattern& pattern, std::size_t size)
       proof_(proveWritten(pattern, size)),
       letters_(lettersOf(pattern)),
       trial_(pattern),
-      proofsLeft_(kMostProofs) {
-    double seen = kSeenBefore;
-    double balanced = kBalancedBefore;
-    for (const WrittenRowProof& row : proof_.rows) {
-        if (row.verdict != RowVerdict::Fits || !shapes(row)) continue;
-        ++seen;
-        balanced += isBalanced(row) ? 1 : 0;
-    }
-    balanced_ = std::log(balanced / (seen - balanced));
-}
+      proofsLeft_(kMostProofs) {}
 
 // Works whatever it finds, and shapes nothing.
 bool SlipSearch::isPlain(std::size_t row) const {
@@ -178,16 +226,19 @@ bool SlipSearch::explains(const WrittenProof& proof, const Finding& finding) con
 // What the whole text says of a row so changed.
 double SlipSearch::oddsOf(const WrittenProof& proof, std::size_t row) const {
     const auto others = proof.faulty.size() + statedWrongly(proof);
-    double odds = -kAnotherSlip * static_cast<double>(others) +
-                  balanced_ * ((isBalanced(proof.rows[row]) ? 1 : 0) -
-                               (isBalanced(proof_.rows[row]) ? 1 : 0));
+    double odds = -kAnotherSlip * static_cast<double>(others) + balanceOf(proof);
     const auto& closes = pattern_.repeatFrom ? proof.closesFrom : proof.closes;
     odds += agreementOf(proof, row);
     if (!closes.value_or(true)) odds -= pattern_.repeatFrom ? kAnotherSlip : kCloses;
     return odds;
 }
 
-double SlipSearch::priorOf(const SlipUndone& slip) const {
+double SlipSearch::priorOf(std::size_t row, const SlipUndone& slip) const {
+    const double hand = isOfOtherHand(pattern_.rows[row].elements, slip.meant) ? -kOtherHand : 0;
+    return hand + slipOdds(slip);
+}
+
+double SlipSearch::slipOdds(const SlipUndone& slip) const {
     const bool ground = slip.meant.takes == 1 && slip.meant.makes == 1;
     const double figure = ground ? 1 : kFigureSlips;
     const auto letters = static_cast<double>(letters_.size());
@@ -225,7 +276,7 @@ std::optional<SlipSearch::Explanation> SlipSearch::explanation(std::size_t row,
                                                                const WrittenProof& proof) {
     auto meant = placedRow(trial_, row, proof, size_);
     if (!meant) return std::nullopt;
-    Explanation found{row, slip.kind, {}, std::move(*meant), priorOf(slip) + oddsOf(proof, row)};
+    Explanation found{row, slip.kind, {}, std::move(*meant), priorOf(row, slip) + oddsOf(proof, row)};
     auto written = placedRow(pattern_, row, proof_, size_);
     if (slip.kind == SlipUndone::Kind::PutIn) {
         written = withoutNew(found.meant);
@@ -298,6 +349,25 @@ bool SlipSearch::mayBeMeantToClose() const {
     return balances && out <= kMostRowsOut;
 }
 
+// The likeliest, and no second stitch for the same place that counts the same while there are other
+// places.
+std::vector<std::size_t> SlipSearch::offered(const std::vector<Explanation>& found) {
+    std::vector<std::size_t> chosen;
+    for (const bool twins : {false, true}) {
+        for (std::size_t i = 0; i < found.size() && chosen.size() < kMostMends; ++i) {
+            const auto isTwin = [&](std::size_t other) {
+                const Explanation& a = found[i];
+                const Explanation& b = found[other];
+                return a.row == b.row && a.kind == b.kind && a.places == b.places &&
+                       a.meant.stitches.size() == b.meant.stitches.size();
+            };
+            const bool again = std::any_of(chosen.begin(), chosen.end(), isTwin);
+            if (!holds(chosen, i) && (twins || !again)) chosen.push_back(i);
+        }
+    }
+    return chosen;
+}
+
 bool SlipSearch::adviseOn(Finding& finding) {
     if (finding.severity == Severity::Note && !mayBeMeantToClose()) return false;
     std::vector<Explanation> found;
@@ -321,10 +391,7 @@ bool SlipSearch::adviseOn(Finding& finding) {
                      [](const Suspect& a, const Suspect& b) { return a.weight > b.weight; });
     if (finding.suspects.size() > kMostSuspects) finding.suspects.resize(kMostSuspects);
     finding.mends.clear();
-    for (const Explanation& one : found) {
-        if (finding.mends.size() == kMostMends) break;
-        finding.mends.push_back(mendOf(one));
-    }
+    for (const std::size_t one : offered(found)) finding.mends.push_back(mendOf(found[one]));
     return true;
 }
 

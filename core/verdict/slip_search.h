@@ -35,19 +35,20 @@ class SlipSearch {
     void tryRow(std::size_t row, const Finding& finding, std::vector<Explanation>& found);
     bool explains(const WrittenProof& proof, const Finding& finding) const;
     double oddsOf(const WrittenProof& proof, std::size_t row) const;
-    double priorOf(const SlipUndone& slip) const;
+    double priorOf(std::size_t row, const SlipUndone& slip) const;
+    double slipOdds(const SlipUndone& slip) const;
     std::optional<Explanation> explanation(std::size_t row, const SlipUndone& slip,
                                            const WrittenProof& proof);
     double evidenceOf(std::size_t row, const PlacedRow& meant, const PlacedRow& written);
     bool isPlain(std::size_t row) const;
     bool mayBeMeantToClose() const;
     Mend mendOf(const Explanation& explanation) const;
+    static std::vector<std::size_t> offered(const std::vector<Explanation>& found);
 
     const WrittenPattern& pattern_;
     std::size_t size_;
     WrittenProof proof_;
     std::vector<Working> letters_;
-    double balanced_ = 0;  // log odds that a row that shapes makes as many loops as it takes
     WrittenPattern trial_;
     std::map<std::vector<int>, std::unique_ptr<SlipFrame>> frames_;  // by row, lengths, counts
     int proofsLeft_;
