@@ -9,7 +9,7 @@ namespace lacewright {
 namespace {
 
 constexpr std::size_t kRedrawsTried = 4;  // of each group
-constexpr double kUnexplained = 6.0;  // log odds against leaving the neighbour row in error
+constexpr double kUnexplained = 6.0;      // log odds against leaving the neighbour row in error
 
 }  // namespace
 

@@ -195,10 +195,10 @@ void CulpritSearch::accuse(int rowIndex, bool byWhatItMakes, std::vector<CellGue
         guilty = std::max(guilty, ofGroup);
     }
     for (const RowShift& shift : rowCase->shifts()) {
-        guesses.push_back({rowIndex, shift.column,
-                           guilty * shifted *
-                               std::exp(shift.logOdds + rowCase->favour(shift.moves) -
-                                        rowCase->logShifts())});
+        guesses.push_back(
+            {rowIndex, shift.column,
+             guilty * shifted *
+                 std::exp(shift.logOdds + rowCase->favour(shift.moves) - rowCase->logShifts())});
     }
 }
 

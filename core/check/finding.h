@@ -81,7 +81,7 @@ struct Mend {
     std::string label;   // "Draw a yarn over in row 5, column 7"
     std::string reason;  // "mirror cell column 12 is a yarn over"; may be empty
     std::vector<MendStep> steps;
-    std::vector<RedrawnCell> redrawn{};  // all that differ afterwards; none for mends of a size
+    std::vector<RedrawnCell> redrawn{};   // all that differ afterwards; none for mends of a size
     std::vector<ReworkedRow> reworked{};  // of written rows those that change; none in a chart
     bool operator==(const Mend&) const = default;
 };

@@ -54,7 +54,7 @@ bool OpenEnds::allow(int row, const GroupMoves& moves, const GroupMoves& wanted)
     if (!reach(row)) return false;
     if (wanted.empty() && moves.size() == 1)
         return allow(row, moves.begin()->first, moves.begin()->second);
-    const auto differIn = [&](int GroupMove::* count) {
+    const auto differIn = [&](int GroupMove::*count) {
         const auto differs = [&](const GroupMoves& some, const GroupMoves& others) {
             return std::any_of(some.begin(), some.end(), [&](const auto& move) {
                 const auto other = others.find(move.first);

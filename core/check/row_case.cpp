@@ -84,8 +84,8 @@ double RowCase::logRedraws() const {
     for (const auto& [group, wanted] : wanted_) {
         double ofGroup = kImpossible;
         for (const GroupMove& move : fitting(group, wanted))
-            ofGroup = logAdd(ofGroup,
-                             odds(group)->logSum(move.takes, move.makes) + favour(group, move));
+            ofGroup =
+                logAdd(ofGroup, odds(group)->logSum(move.takes, move.makes) + favour(group, move));
         sum += ofGroup;
     }
     return sum;
@@ -100,8 +100,8 @@ double RowCase::logShiftsTo(int group, const GroupMove& move) const {
     return sum;
 }
 
-// The moves within reach that fit where this one is wanted: the same or, where nothing holds the row
-// to what it makes, with any number made.
+// The moves within reach that fit where this one is wanted: the same or, where nothing holds the
+// row to what it makes, with any number made.
 std::vector<GroupMove> RowCase::fitting(int group, const GroupMove& wanted) const {
     const RowOdds* odds = this->odds(group);
     if (odds == nullptr || std::abs(wanted.takes) > odds->reach()) return {};

@@ -23,12 +23,11 @@ std::optional<std::vector<std::size_t>> PlacedRow::unfolded(std::size_t length) 
     const auto repeat =
         std::find_if(parts.begin(), parts.end(), [](const Part& part) { return part.repeats; });
     std::size_t more = length < stitches.size() ? 0 : length - stitches.size();
-    const bool fits = length >= stitches.size() &&
-                      (more == 0 || (repeat != parts.end() && repeat->length > 0 &&
-                                     more % repeat->length == 0 &&
-                                     std::count_if(parts.begin(), parts.end(), [](const Part& p) {
-                                         return p.repeats;
-                                     }) == 1));
+    const bool fits =
+        length >= stitches.size() &&
+        (more == 0 ||
+         (repeat != parts.end() && repeat->length > 0 && more % repeat->length == 0 &&
+          std::count_if(parts.begin(), parts.end(), [](const Part& p) { return p.repeats; }) == 1));
     if (!fits) return std::nullopt;
     for (std::size_t i = 0; i < stitches.size(); ++i) {
         places.push_back(i);

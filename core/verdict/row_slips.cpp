@@ -162,9 +162,8 @@ class Visitor {
         };
         if (const auto* group = std::get_if<Group>(&element.what)) {
             walk(group->body, [&](Elements changed) {
-                return within(std::move(changed), [](Element& e) -> Elements& {
-                    return std::get<Group>(e.what).body;
-                });
+                return within(std::move(changed),
+                              [](Element& e) -> Elements& { return std::get<Group>(e.what).body; });
             });
         } else if (const auto* stretch = std::get_if<Stretch>(&element.what);
                    stretch != nullptr && stretch->starred) {
@@ -199,9 +198,8 @@ std::vector<Working> lettersOf(const WrittenPattern& pattern) {
     collect(usual.pattern.rows.front().elements, more);
     const std::size_t own = letters.size();
     for (const Working& letter : more) {
-        const bool known =
-            std::any_of(letters.begin(), letters.begin() + static_cast<long>(own),
-                        [&](const Working& other) { return areOne(letter, other); });
+        const bool known = std::any_of(letters.begin(), letters.begin() + static_cast<long>(own),
+                                       [&](const Working& other) { return areOne(letter, other); });
         if (!known) letters.push_back(letter);
     }
     return letters;

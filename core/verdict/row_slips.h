@@ -10,8 +10,8 @@ namespace lacewright {
 struct SlipUndone {
     enum class Kind : std::uint8_t { Reworked, PutIn, LeftOut };
     Kind kind = Kind::Reworked;
-    Elements elements;  // of the row, as it was meant
-    Working meant;      // the stitch that was meant, once; of one left out again, that one
+    Elements elements;   // of the row, as it was meant
+    Working meant;       // the stitch that was meant, once; of one left out again, that one
     bool twice = false;  // a stitch left out again stands beside its like
 };
 

@@ -31,7 +31,7 @@ std::unique_ptr<SlipFrame> SlipFrame::make(const WrittenPattern& text, std::size
     std::optional<std::vector<StitchIndex>> cells;
     for (const int room : {1, 6}) {  // a repeat drawn several times needs as many places more
         if (!frame->draw(text, row, size, room)) return nullptr;
-        if ((cells = frame->cellsOf(written, meant))) break;
+        if ((cells = frame->cellsOf(written))) break;
     }
     if (!cells || std::count(cells->begin(), cells->end(), kCovered) > 0) return nullptr;
     Chart& chart = frame->straight_.chart;
@@ -54,6 +54,14 @@ bool SlipFrame::draw(const WrittenPattern& text, std::size_t row, std::size_t si
     side_ = text.rows[row].side;
     if (straight_.chart.row(row_).traits().hasWide) return false;
     strips_ = stripsOf();
+    std::size_t all = 0;
+    for (const Strip& strip : strips_) all += strip.stitches;
+    if (!model_.unfolded(all)) return false;
+    copies_ = 1;
+    for (const PlacedRow::Part& part : model_.parts) {
+        if (part.repeats && part.length > 0)
+            copies_ += static_cast<int>((all - model_.stitches.size()) / part.length);
+    }
     return true;
 }
 
@@ -85,21 +93,13 @@ std::vector<SlipFrame::Strip> SlipFrame::stripsOf() const {
     return strips;
 }
 
-std::optional<std::vector<StitchIndex>> SlipFrame::cellsOf(const PlacedRow& placed,
-                                                           const PlacedRow& model) const {
+std::optional<std::vector<StitchIndex>> SlipFrame::cellsOf(const PlacedRow& placed) const {
     const Chart& chart = straight_.chart;
-    std::size_t all = 0;
-    for (const Strip& strip : strips_) all += strip.stitches;
-    const auto modelPlaces = model.unfolded(all);
-    if (!modelPlaces) return std::nullopt;
-    std::size_t copies = 1;
-    for (const PlacedRow::Part& part : model.parts) {
-        if (part.repeats && part.length > 0) copies += (all - model.stitches.size()) / part.length;
-    }
+    const auto copies = static_cast<std::size_t>(copies_);
     // How many stitches of each strip there are now: parts and strips may part at other places,
     // as a repeat may be drawn beginning one stitch further on.
     std::vector<std::size_t> counts;
-    const auto before = lengthsOf(model, copies);
+    const auto before = lengthsOf(model_, copies);
     const auto now = lengthsOf(placed, copies);
     if (before.size() != now.size()) return std::nullopt;
     const bool onePart = before.size() == 1;
@@ -148,12 +148,13 @@ double SlipFrame::weightOf(const std::vector<StitchIndex>& cells) const {
 }
 
 double SlipFrame::evidence(const PlacedRow& meant) const {
-    const auto cells = cellsOf(meant, model_);
+    const auto cells = cellsOf(meant);
     if (!cells) return kUnseen;
     const auto unseen = std::count_if(cells->begin(), cells->end(), [&](StitchIndex cell) {
         return alphabet_.letterIn(row_, cell) < 0;
     });
-    return weightOf(*cells) - written_ + kUnseen * static_cast<double>(unseen);
+    // A repeat that is drawn several times has one slip all the same.
+    return (weightOf(*cells) - written_ + kUnseen * static_cast<double>(unseen)) / copies_;
 }
 
 }  // namespace lacewright

@@ -34,9 +34,8 @@ class SlipFrame {
     SlipFrame() = default;
     bool draw(const WrittenPattern& text, std::size_t row, std::size_t size, int room);
     std::vector<Strip> stripsOf() const;
-    // The row's cells with these stitches, each strip as many more or fewer as the parts have.
-    std::optional<std::vector<StitchIndex>> cellsOf(const PlacedRow& placed,
-                                                    const PlacedRow& model) const;
+    // The row's cells with these stitches, each strip as many more or fewer as its part has.
+    std::optional<std::vector<StitchIndex>> cellsOf(const PlacedRow& placed) const;
     double weightOf(const std::vector<StitchIndex>& cells) const;
 
     StraightChart straight_;
@@ -47,6 +46,7 @@ class SlipFrame {
     std::unique_ptr<Beliefs> beliefs_;
     RowBeliefs view_;
     double written_ = 0;  // log weight of the row as written
+    int copies_ = 1;      // of the row's repeat in the chart
     PlacedRow model_;     // the row the frame was made of
 };
 

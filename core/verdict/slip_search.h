@@ -34,14 +34,10 @@ class SlipSearch {
     std::vector<std::size_t> rowsToTry(const Finding& finding) const;
     void tryRow(std::size_t row, const Finding& finding, std::vector<Explanation>& found);
     bool explains(const WrittenProof& proof, const Finding& finding) const;
-    double oddsOf(const WrittenProof& proof, std::size_t row) const;
-    double priorOf(std::size_t row, const SlipUndone& slip) const;
-    double slipOdds(const SlipUndone& slip) const;
     std::optional<Explanation> explanation(std::size_t row, const SlipUndone& slip,
                                            const WrittenProof& proof);
     double evidenceOf(std::size_t row, const PlacedRow& meant, const PlacedRow& written);
     bool isPlain(std::size_t row) const;
-    bool mayBeMeantToClose() const;
     Mend mendOf(const Explanation& explanation) const;
     static std::vector<std::size_t> offered(const std::vector<Explanation>& found);
 

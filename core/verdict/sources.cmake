@@ -3,6 +3,7 @@ target_sources(core PRIVATE
     verdict/placed_row.cpp
     verdict/row_slips.cpp
     verdict/slip_frame.cpp
+    verdict/slip_odds.cpp
     verdict/slip_search.cpp
     verdict/straight_chart.cpp
     verdict/told_findings.cpp

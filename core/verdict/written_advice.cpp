@@ -224,8 +224,8 @@ void adviseOnRows(const WrittenPattern& pattern, const std::vector<std::size_t>&
         }
     }
     const auto& translator = translatorFor(sizes.front());
-    report.suspects = suspectsOf(
-        report.findings, translator ? translator->suspects() : std::vector<Suspect>());
+    report.suspects =
+        suspectsOf(report.findings, translator ? translator->suspects() : std::vector<Suspect>());
     if (!translator) return;
     for (Finding& odd : translator->oddFindings()) report.findings.push_back(std::move(odd));
     std::stable_sort(report.findings.begin(), report.findings.end(),

@@ -51,8 +51,8 @@ void Score::add(const Score& other) {
 void Score::print(const std::string& title) const {
     if (mutants == 0) return;
     const double n = mutants / 100.0;
-    std::printf("%-44s %6d %6.1f %6.1f %6.1f %6.1f %6.1f %6.1f %7.2f %7.1f\n", title.c_str(), mutants,
-                detected / n, first / n, three / n, mended / n, alone / n, ceiling / n,
+    std::printf("%-44s %6d %6.1f %6.1f %6.1f %6.1f %6.1f %6.1f %7.2f %7.1f\n", title.c_str(),
+                mutants, detected / n, first / n, three / n, mended / n, alone / n, ceiling / n,
                 ms / mutants, worstMs);
 }
 

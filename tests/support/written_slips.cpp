@@ -41,8 +41,7 @@ std::vector<Spot> spotsIn(const std::string& text, std::size_t begin, std::size_
         for (int i = 0; i < count; ++i) {
             spots.push_back({begin + static_cast<std::size_t>(it->position()),
                              static_cast<std::size_t>(it->length()),
-                             (*it)[1].matched ? (*it)[1].str() : (*it)[3].str(), i,
-                             count - 1 - i});
+                             (*it)[1].matched ? (*it)[1].str() : (*it)[3].str(), i, count - 1 - i});
         }
     }
     return spots;
@@ -70,7 +69,8 @@ std::string leaning(const std::string& stitch) {
 }
 
 std::string another(const std::string& stitch, std::mt19937& random) {
-    static constexpr std::array<std::string_view, 5> kStitches = {"k", "yo", "k2tog", "ssk", "s2kp"};
+    static constexpr std::array<std::string_view, 5> kStitches = {"k", "yo", "k2tog", "ssk",
+                                                                  "s2kp"};
     std::string other = stitch;
     while (other == stitch) other = kStitches[random() % kStitches.size()];
     return other;
@@ -132,8 +132,8 @@ std::optional<SlippedText> slipped(const std::string& text, Slip slip, int row,
             words = inWords(spot.stitch, count - 1);
             break;
         case Slip::Doubled:
-            words = spot.ground() ? inWords(spot.stitch, count + 1)
-                                  : spot.stitch + ", " + spot.stitch;
+            words =
+                spot.ground() ? inWords(spot.stitch, count + 1) : spot.stitch + ", " + spot.stitch;
             break;
     }
     return SlippedText{std::string(text).replace(spot.begin, spot.length, words), row};

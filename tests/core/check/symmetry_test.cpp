@@ -50,6 +50,18 @@ TEST(Symmetry, FindsAHalfDropAroundTheRepeat) {
     EXPECT_TRUE(has(mapsOf(chart), true, false, 4, 4));
 }
 
+TEST(Symmetry, FindsWhereEyeletsWanderBesidePurlColumns) {
+    // Diagonal check, Miss Lambert, My Knitting Book, 1843, London: the pair moves by a stitch in
+    // every second round, the purl stitches stand.
+    const Chart chart =
+        test::motif("", 0,
+                    {"p yo skp 4*k p", "p 6*k p", "p k yo skp 3*k p", "p 6*k p",
+                     "p 2*k yo skp 2*k p", "p 6*k p", "p 3*k yo skp k p", "p 6*k p"});
+    const auto maps = mapsOf(chart);
+    EXPECT_TRUE(has(maps, false, false, 1, 2));
+    EXPECT_TRUE(has(maps, false, false, 0, 2));
+}
+
 TEST(Symmetry, ImagesAndOriginsAreInverse) {
     for (const Chart& chart : test::handbookMotifs()) {
         for (const SymmetryMap& map : mapsOf(chart)) {

@@ -1,2 +1,4 @@
 target_sources(core_tests PRIVATE
+    core/verdict/placed_row_test.cpp
+    core/verdict/slip_search_test.cpp
     core/verdict/written_verdict_test.cpp)

@@ -1,0 +1,152 @@
+#include "core/verdict/slip_odds.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <string_view>
+
+#include "core/check/slips.h"
+
+namespace lacewright {
+namespace {
+
+constexpr double kAnotherSlip = 6.0;  // log odds against what a second slip would have to explain
+constexpr double kSeenBefore = 2.0;   // rows thought to have been seen, and how many balanced
+constexpr double kBalancedBefore = 1.6;
+constexpr double kAgreeBefore = 1.0;  // of rows seen, how many work as many repeats
+constexpr std::int64_t kManyRepeats = 100;
+constexpr std::int64_t kRepeatsMore = 2;
+constexpr std::size_t kMostRowsOut = 2;  // of a text that may be meant to close
+constexpr double kOtherHand = 2.0;  // log odds against purling two together among knit stitches
+constexpr double kCloses = 3.0;     // log odds for rows that can be worked again
+
+bool isBalanced(const WrittenRowProof& row) {
+    return row.verdict == RowVerdict::Fits ? row.before == row.after
+                                           : row.counted.forms.takes == row.counted.forms.makes;
+}
+
+bool isPurled(const Working& working) {
+    const std::string_view id = working.rightId;
+    return id.starts_with("p") || id.starts_with("ssp") || id.starts_with("sssp");
+}
+
+// Knitted and purled stitches of the row that are neither increases nor decreases.
+void countHands(const Elements& elements, int& knitted, int& purled) {
+    for (const Element& element : elements) {
+        if (const auto* working = std::get_if<Working>(&element.what)) {
+            if (working->rightId == "k") ++knitted;
+            if (working->rightId == "p") ++purled;
+        } else if (const auto* group = std::get_if<Group>(&element.what)) {
+            countHands(group->body, knitted, purled);
+        } else if (const auto* stretch = std::get_if<Stretch>(&element.what)) {
+            countHands(stretch->body, knitted, purled);
+            countHands(stretch->lastTime, knitted, purled);
+        }
+    }
+}
+
+// A decrease that is purled in a row which is knitted, or the other way round.
+bool isOfOtherHand(const Elements& row, const Working& working) {
+    if (working.takes < 2) return false;
+    int knitted = 0;
+    int purled = 0;
+    countHands(row, knitted, purled);
+    return isPurled(working) ? purled == 0 && knitted > 0 : knitted == 0 && purled > 0;
+}
+
+// How often a row works its one starred repeat, counts that are free being large; nothing when it
+// has none.
+std::optional<std::int64_t> repeatsOf(const WrittenRowProof& row) {
+    const auto starred = std::find_if(row.counted.own.begin(), row.counted.own.end(),
+                                      [](const OwnCount& own) { return own.starred; });
+    if (starred == row.counted.own.end() || row.verdict != RowVerdict::Fits) return std::nullopt;
+    const auto solved = row.fit.solved.find(starred->variable);
+    if (solved == row.fit.solved.end()) return std::nullopt;
+    std::int64_t times = solved->second.constant();
+    for (const auto& term : solved->second.terms()) times += kManyRepeats * term.coefficient;
+    return times;
+}
+
+// Rows mostly work their repeats equally often, but for one or two that edges take up.
+double agreementOf(const WrittenProof& proof, std::size_t row) {
+    const auto own = repeatsOf(proof.rows[row]);
+    if (!own) return 0;
+    double agree = kAgreeBefore;
+    double all = kSeenBefore;
+    for (std::size_t i = 0; i < proof.rows.size(); ++i) {
+        const auto others = i == row ? std::nullopt : repeatsOf(proof.rows[i]);
+        if (!others) continue;
+        ++all;
+        agree += std::abs(*others - *own) <= kRepeatsMore ? 1 : 0;
+    }
+    return std::log(agree / all);
+}
+
+// Log odds of as many rows that make as many loops as they take, and as many that do not: each row
+// is what those before it were, by the rule of succession.
+double balanceOf(const WrittenProof& proof) {
+    double balanced = kBalancedBefore;
+    double seen = kSeenBefore;
+    double odds = 0;
+    for (const WrittenRowProof& row : proof.rows) {
+        if (!shapes(row)) continue;
+        const bool isSo = isBalanced(row);
+        odds += std::log((isSo ? balanced : seen - balanced) / seen);
+        balanced += isSo ? 1 : 0;
+        ++seen;
+    }
+    return odds;
+}
+
+std::size_t statedWrongly(const WrittenProof& proof) {
+    const auto isWrong = [](const auto& said) { return said.stated.has_value(); };
+    return static_cast<std::size_t>(std::count_if(proof.rows.begin(), proof.rows.end(), isWrong) +
+                                    std::count_if(proof.again.begin(), proof.again.end(), isWrong));
+}
+
+}  // namespace
+
+double slipOdds(const WrittenRow& row, const SlipUndone& slip, std::size_t letters) {
+    const bool ground = slip.meant.takes == 1 && slip.meant.makes == 1;
+    const double figure = ground ? 1 : kFigureSlips;
+    const double hand = isOfOtherHand(row.elements, slip.meant) ? -kOtherHand : 0;
+    switch (slip.kind) {
+        case SlipUndone::Kind::Reworked:
+            return hand + std::log(kRedrawn * figure / static_cast<double>(letters - 1));
+        case SlipUndone::Kind::PutIn:
+            return hand + std::log(kLeftOut * figure / static_cast<double>(letters));
+        case SlipUndone::Kind::LeftOut:
+            return std::log(kDrawnTwice * figure * (slip.twice ? 1 : kUnlikeNeighbour));
+    }
+    return 0;
+}
+
+double textOdds(const WrittenPattern& pattern, const WrittenProof& proof, std::size_t row) {
+    const auto unexplained = proof.faulty.size() + statedWrongly(proof);
+    double odds = -kAnotherSlip * static_cast<double>(unexplained) + balanceOf(proof) +
+                  agreementOf(proof, row);
+    const auto& closes = pattern.repeatFrom ? proof.closesFrom : proof.closes;
+    if (!closes.value_or(true)) odds -= pattern.repeatFrom ? kAnotherSlip : kCloses;
+    return odds;
+}
+
+bool shapes(const WrittenRowProof& row) {
+    return row.counted.overs.all != AffineForm() ||
+           row.counted.forms.takes != row.counted.forms.makes;
+}
+
+bool mayBeMeantToClose(const WrittenProof& proof) {
+    std::size_t out = 0;
+    bool balances = false;
+    for (const WrittenRowProof& row : proof.rows) {
+        if (!shapes(row)) continue;
+        const AffineForm decreases =
+            row.counted.forms.takes + row.counted.overs.all - row.counted.forms.makes;
+        const bool both = row.counted.overs.all != AffineForm() && decreases != AffineForm();
+        out += isBalanced(row) ? 0 : 1;
+        balances = balances || both;
+    }
+    return balances && out <= kMostRowsOut;
+}
+
+}  // namespace lacewright

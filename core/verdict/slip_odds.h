@@ -1,0 +1,24 @@
+#pragma once
+
+#include "core/verdict/row_slips.h"
+#include "core/words/prove.h"
+
+// How likely a slip in written rows is before the rest of the text is heard as a fabric: by what
+// slips are usual, and by what the counts of the whole text are like when it is undone. Log odds.
+namespace lacewright {
+
+// Of one slip; `letters`: how many stitches might have stood there.
+double slipOdds(const WrittenRow& row, const SlipUndone& slip, std::size_t letters);
+
+// Of the whole text with one row changed, up to a term that is the same for all changes: what it
+// leaves unexplained, whether its rows balance, close, and work their repeats equally often.
+double textOdds(const WrittenPattern& pattern, const WrittenProof& proof, std::size_t row);
+
+// The row increases or decreases somewhere.
+bool shapes(const WrittenRowProof& row);
+
+// Rows that are not said to be worked again may shape on purpose. That they do not close is a slip
+// rather where a row or two do not balance among others that do, or that nearly do.
+bool mayBeMeantToClose(const WrittenProof& proof);
+
+}  // namespace lacewright

@@ -1,0 +1,146 @@
+#include "core/verdict/slip_search.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "core/verdict/written_advice.h"
+#include "core/verdict/written_report.h"
+
+// Slips put into texts by hand, and what is said of them. Counts follow from the definitions of the
+// stitches (Craft Yarn Council abbreviations); the texts are invented unless a source is named.
+namespace lacewright {
+namespace {
+
+Report judged(const std::string& text) {
+    const ReadRows read = readWritten(text);
+    EXPECT_FALSE(read.hasErrors()) << text;
+    Report report = reportOnRows(read, {0}).report;
+    adviseOnRows(read.pattern, {0}, report);
+    return report;
+}
+
+const Finding* findingOf(const Report& report, std::string_view rule) {
+    for (const Finding& finding : report.findings) {
+        if (finding.rule == rule) return &finding;
+    }
+    return nullptr;
+}
+
+std::vector<std::string> labelsOf(const Finding* finding) {
+    std::vector<std::string> labels;
+    for (const Mend& mend : finding->mends) labels.push_back(mend.label);
+    return labels;
+}
+
+using Labels = std::vector<std::string>;
+
+// Chevron Pattern, Miss Lambert, My Knitting Book, 1843, London: "k2tog, k3, yo, k3" over 8.
+std::string chevron(const std::string& row) {
+    return "Cast on: multiple of 8\nRow 1: *" + row +
+           "; rep from * to end\nRow 2: p to end\n"
+           "Row 3: *k2tog, k3, yo, k3; rep from * to end\nRow 4: p to end\n"
+           "Row 5: *k2tog, k3, yo, k3; rep from * to end\nRow 6: p to end\n";
+}
+
+TEST(SlipSearch, PutsAStitchInWhereLikeRowsHaveIt) {
+    const Report report = judged(chevron("k2tog, k3, k3"));
+    const Finding* fault = findingOf(report, "continuity");
+    ASSERT_NE(fault, nullptr);
+    EXPECT_EQ(labelsOf(fault).front(), "Row 1: put in yo as stitch 5 of the repeat");
+    ASSERT_FALSE(fault->suspects.empty());
+    EXPECT_EQ(fault->suspects[0].row, 1);
+    EXPECT_EQ(fault->suspects[0].column, 5);
+    EXPECT_EQ(fault->mends[0].reworked,
+              (std::vector<ReworkedRow>{{1, {"k2tog", "k", "k", "k", "yo", "k", "k", "k"}}}));
+}
+
+TEST(SlipSearch, LeavesOutWhatIsWrittenTwice) {
+    const Report report = judged(chevron("k2tog, k2tog, k3, yo, k3"));
+    EXPECT_EQ(labelsOf(findingOf(report, "cast-on")).front(),
+              "Row 1: leave out k2tog, stitch 2 of the repeat");
+}
+
+TEST(SlipSearch, WorksAStitchAsLikeRowsDo) {
+    const Report report = judged(chevron("k2tog, k3, k1, k3"));
+    ASSERT_NE(findingOf(report, "cast-on"), nullptr);
+    EXPECT_EQ(labelsOf(findingOf(report, "cast-on")).front(),
+              "Row 1: work yo instead of k, stitch 5 of the repeat");
+}
+
+TEST(SlipSearch, TheLastRowMayMakeWhatItLikesAndStillLosesNoStitch) {
+    // Nothing follows row 5: the yarn over shows only in that the rows no longer close.
+    const Report report = judged(
+        "Cast on: multiple of 8\nRow 1: *k2tog, k3, yo, k3; rep from * to end\nRow 2: p to end\n"
+        "Row 3: *k2tog, k3, yo, k3; rep from * to end\nRow 4: p to end\n"
+        "Row 5: *k2tog, k6; rep from * to end\nRow 6: p to end\n");
+    EXPECT_FALSE(report.hasFault());
+    const Finding* closing = findingOf(report, "closing");
+    ASSERT_NE(closing, nullptr);
+    EXPECT_EQ(closing->severity, Severity::Note);
+    EXPECT_EQ(labelsOf(closing).front(), "Row 5: put in yo as stitch 5 of the repeat");
+}
+
+TEST(SlipSearch, RowsThatShapeOnPurposeAreNotMended) {
+    // Every right-side row narrows; nothing would make the rows close but undoing all of it.
+    const Report narrowing = judged(
+        "Cast on: 20\nRow 1: k1, ssk, k14, k2tog, k1\nRow 2: p to end\n"
+        "Row 3: k1, ssk, k12, k2tog, k1\nRow 4: p to end\n");
+    ASSERT_NE(findingOf(narrowing, "closing"), nullptr);
+    EXPECT_EQ(labelsOf(findingOf(narrowing, "closing")), Labels());
+    // One row that increases throughout is a flare, not a slip.
+    const Report flare =
+        judged("Cast on: 20\nRow 1: k to end\nRow 2: *k1, m1; rep from * to end\n");
+    ASSERT_NE(findingOf(flare, "closing"), nullptr);
+    EXPECT_EQ(labelsOf(findingOf(flare, "closing")), Labels());
+}
+
+TEST(SlipSearch, ARepeatNarrowerThanThoseOfOtherRowsIsWorkedMoreOften) {
+    // Row 3 repeats over 2 where row 1 repeats over 8: its lost yarn over is one slip, not four.
+    const Report report = judged(
+        "Cast on: multiple of 8\nRow 1: *k2tog, k3, yo, k3; rep from * to end\nRow 2: p to end\n"
+        "Row 3: *k2tog; rep from * to end\nRow 4: p to end\n"
+        "Row 5: *k2tog, k3, yo, k3; rep from * to end\nRow 6: p to end\n");
+    ASSERT_NE(findingOf(report, "continuity"), nullptr);
+    EXPECT_THAT(labelsOf(findingOf(report, "continuity")),
+                testing::Contains(testing::StartsWith("Row 3: put in yo as stitch")));
+}
+
+TEST(SlipSearch, WithinBracketsAStitchIsMendedEachTime) {
+    // 4 x (k2tog, yo) + 11 = 19, as row 2 takes; without the yarn overs row 1 leaves 15.
+    const Report report = judged(
+        "Cast on: multiple of 19\nRow 1: *k11, [k2tog] 4 times; rep from * to end\n"
+        "Row 2: *[yo, p2tog] 4 times, p11; rep from * to end\n");
+    const Finding* fault = findingOf(report, "continuity");
+    ASSERT_NE(fault, nullptr);
+    EXPECT_THAT(labelsOf(fault),
+                testing::Contains(testing::AllOf(testing::HasSubstr("put in yo as stitch"),
+                                                 testing::EndsWith(", each time"))));
+}
+
+TEST(SlipSearch, AStatedCountSaysWhichOfTwoRowsIsWrong) {
+    // Row 1 leaves 10; row 3 takes 11. The count after row 1 says that row 1 has lost a stitch.
+    const std::string rows =
+        "Row 1: k2, yo, k2tog, k3, ssk, k2%\nRow 2: p to end\nRow 3: k3, yo, k2tog, k1, ssk, yo, "
+        "k3\n";
+    const auto with = [&](const std::string& count) {
+        std::string text = "Cast on: 11\n" + rows;
+        return judged(text.replace(text.find('%'), 1, count));
+    };
+    const Report said = with(" (11 sts)");
+    ASSERT_NE(findingOf(said, "continuity"), nullptr);
+    for (const Suspect& suspect : findingOf(said, "continuity")->suspects)
+        EXPECT_TRUE(suspect.row == 1 || suspect.weight < 0.05) << suspect.row;
+}
+
+TEST(SlipSearch, WhatNoSingleSlipExplainsIsLeftToTheOthers) {
+    const ReadRows read = readWritten("Cast on: 13\nRow 1: k20.\n");
+    Report report = reportOnRows(read, {0}).report;
+    ASSERT_FALSE(report.findings.empty());
+    SlipSearch search(read.pattern, 0);
+    Finding finding = report.findings.front();
+    EXPECT_FALSE(search.adviseOn(finding));
+    EXPECT_EQ(finding, report.findings.front());
+}
+
+}  // namespace
+}  // namespace lacewright
