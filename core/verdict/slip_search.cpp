@@ -6,6 +6,7 @@
 
 #include "core/stitch/catalogue.h"
 #include "core/verdict/slip_odds.h"
+#include "core/verdict/slip_window.h"
 
 namespace lacewright {
 namespace {
@@ -13,7 +14,8 @@ namespace {
 constexpr double kNotDrawn = -4.0;  // log odds for a text that makes no chart
 constexpr std::size_t kRowsTried = 4;
 constexpr std::size_t kRowsTriedForClosing = 12;
-constexpr int kMostProofs = 12'000;
+constexpr int kMostCost = 20'000;  // rows proven for one finding
+constexpr int kCostOfWindow = 4;
 constexpr double kLeastWeight = 0.002;
 constexpr std::size_t kMostSuspects = 12;
 constexpr std::size_t kMostMends = 3;
@@ -85,8 +87,7 @@ SlipSearch::SlipSearch(const WrittenPattern& pattern, std::size_t size)
       size_(size),
       proof_(proveWritten(pattern, size)),
       letters_(lettersOf(pattern)),
-      trial_(pattern),
-      proofsLeft_(kMostProofs) {}
+      trial_(pattern) {}
 
 // Works whatever it finds, and shapes nothing.
 bool SlipSearch::isPlain(std::size_t row) const {
@@ -100,14 +101,15 @@ bool SlipSearch::isPlain(std::size_t row) const {
 
 // The row itself, then those below it, the nearest first.
 std::vector<std::size_t> SlipSearch::rowsToTry(const Finding& finding) const {
-    const auto at = std::find_if(pattern_.rows.begin(), pattern_.rows.end(),
-                                 [&](const auto& row) { return row.number == finding.row; });
+    const auto at = std::find_if(pattern_.rows.begin(), pattern_.rows.end(), [&](const auto& row) {
+        return row.number == finding.row && row.isFor(size_);
+    });
     if (at == pattern_.rows.end()) return {};
     const bool closing = finding.rule == "closing";
     std::vector<std::size_t> rows;
     for (auto row = static_cast<std::size_t>(at - pattern_.rows.begin()) + 1; row-- > 0;) {
         const bool own = !closing && pattern_.rows[row].number == finding.row;
-        if (!own && isPlain(row)) continue;
+        if (!pattern_.rows[row].isFor(size_) || (!own && isPlain(row))) continue;
         rows.push_back(row);
         // A row that contradicts itself is wrong in itself.
         const bool inItself = own && proof_.rows[row].verdict == RowVerdict::WrongRest;
@@ -167,8 +169,13 @@ std::optional<SlipSearch::Explanation> SlipSearch::explanation(std::size_t row,
 }
 
 void SlipSearch::tryRow(std::size_t row, const Finding& finding, std::vector<Explanation>& found) {
+    std::optional<SlipWindow> window = SlipWindow::make(pattern_, proof_, row, finding, size_);
+    const int cost = window ? kCostOfWindow : static_cast<int>(pattern_.rows.size());
     forEachSlip(pattern_.rows[row], letters_, size_, [&](const SlipUndone& slip) {
-        if (proofsLeft_-- <= 0) return;
+        if (costLeft_ <= 0) return;
+        costLeft_ -= cost;
+        if (window && !window->mayExplain(slip.elements)) return;
+        if (window) costLeft_ -= static_cast<int>(pattern_.rows.size());
         trial_.rows[row].elements = slip.elements;
         const WrittenProof proof = proveWritten(trial_, size_);
         if (!explains(proof, finding)) return;
@@ -230,6 +237,7 @@ std::vector<std::size_t> SlipSearch::offered(const std::vector<Explanation>& fou
 bool SlipSearch::adviseOn(Finding& finding) {
     if (finding.severity == Severity::Note && !mayBeMeantToClose(proof_)) return false;
     std::vector<Explanation> found;
+    costLeft_ = kMostCost;
     for (const std::size_t row : rowsToTry(finding)) tryRow(row, finding, found);
     if (found.empty()) return false;
     std::stable_sort(found.begin(), found.end(),

@@ -47,7 +47,7 @@ class SlipSearch {
     std::vector<Working> letters_;
     WrittenPattern trial_;
     std::map<std::vector<int>, std::unique_ptr<SlipFrame>> frames_;  // by row, lengths, counts
-    int proofsLeft_;
+    int costLeft_ = 0;  // rows that may still be proven for a finding
 };
 
 }  // namespace lacewright

@@ -5,6 +5,7 @@ target_sources(core PRIVATE
     verdict/slip_frame.cpp
     verdict/slip_odds.cpp
     verdict/slip_search.cpp
+    verdict/slip_window.cpp
     verdict/straight_chart.cpp
     verdict/told_findings.cpp
     verdict/written_advice.cpp
