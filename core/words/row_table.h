@@ -45,6 +45,7 @@ class RowTable {
     void finish(WrittenPattern& pattern);
 
  private:
+    static constexpr std::size_t kMostElements = 300'000;  // in all rows together
     struct Entry {
         RowHeading heading;
         ParsedRow parsed;
@@ -53,14 +54,19 @@ class RowTable {
         int part = 0;                    // rows before the part it stands in
         std::vector<std::size_t> sizes = {};
     };
-    Side firstSideOf(int part, int end) const;
-    int endOf(int part) const;
+    static std::string rowName(int number);
+
+    // row_table.cpp
     std::optional<int> sameRow(const SameRows& same, const std::vector<int>& numbers,
                                std::size_t index);
     int numberNamed(const SameRows& same) const;
     RowsAgainWords named(RowsAgainWords words) const;
     int firstOfLast(int count) const;
     void countBeforeRowOne();
+
+    // row_table_finish.cpp
+    Side firstSideOf(int part, int end) const;
+    int endOf(int part) const;
     static bool inFamily(const Entry& family, int number, Side firstSide);
     void fillFamilies(const WrittenPattern& pattern);
     void fillSame();

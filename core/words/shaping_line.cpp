@@ -5,21 +5,9 @@
 
 #include "core/words/how_often.h"
 #include "core/words/row_numbers.h"
+#include "core/words/shaping_ends.h"
 
 namespace lacewright {
-
-namespace {
-
-// Tokens of `words` as if they stood at `place`.
-void append(std::vector<Token>& to, std::string_view words, const Place& place) {
-    for (Token word : tokenize(words)) {
-        if (word.kind == TokenKind::End) break;
-        word.place = place;
-        to.push_back(std::move(word));
-    }
-}
-
-}  // namespace
 
 int parseAtBeginnings(std::vector<Token>& line) {
     TokenCursor at(line);
@@ -34,7 +22,7 @@ int parseAtBeginnings(std::vector<Token>& line) {
             isRowWord(at, 1)) {
             const int rows = std::clamp(at.peek().value, 1, kMaxRowNumber);
             std::vector<Token> one(line.begin(), line.begin() + static_cast<std::ptrdiff_t>(start));
-            append(one, ", asis to end ,", line[start].place);
+            appendWords(one, ", asis to end ,", line[start].place);
             one.insert(one.end(), line.begin() + static_cast<std::ptrdiff_t>(at.position()) + 2,
                        line.end());
             line = std::move(one);
@@ -64,90 +52,6 @@ bool beginsClause(TokenCursor& at) {
     return clause;
 }
 
-// Shaping that says where on the row it stands instead of in which stitches.
-struct AtEnds {
-    std::string stitch;  // empty: none stands here
-    bool beginning = false;
-    bool end = false;
-};
-
-// "the marker", "each m" some words on.
-bool saysMarker(const TokenCursor& at, std::size_t ahead) {
-    for (std::size_t i = ahead; i < ahead + 4; ++i) {
-        if (at.isWord({"marker", "markers", "m", "center", "centre", "st", "sts", "stitch"}, i))
-            return true;
-    }
-    return false;
-}
-
-// "Inc 1 st at each end of row", "dec 1 st at end of row", "k2tog at both ends". Nothing is passed
-// when none stands here.
-AtEnds acceptAtEnds(TokenCursor& at) {
-    const std::size_t start = at.position();
-    AtEnds shaping;
-    if (at.isWord({"k"}) && at.is(TokenKind::Number, 1) && at.peek(1).value == 2 &&
-        at.isWord({"tog"}, 2)) {
-        shaping.stitch = "k2tog";
-        at.advance(3);
-    } else {
-        const bool inc = at.acceptWord({"inc", "increase", "increasing"});
-        const bool dec = !inc && at.acceptWord({"dec", "decrease", "decreasing"});
-        const bool make = !inc && !dec && at.acceptWord({"m", "make"});
-        const bool one = !at.isNumber() || at.peek().value == 1;
-        if (at.isNumber()) at.advance();
-        if (one && (inc || dec || make)) shaping.stitch = inc ? "inc 1" : dec ? "k2tog" : "m1";
-    }
-    at.acceptStitchNoun();
-    at.acceptWord({"at", "in"});
-    at.skipWords({"the"});
-    if (at.isWord({"first"}) && at.isWord({"and"}, 1) && at.isWord({"last"}, 2) &&
-        at.isStitchNoun(3)) {
-        at.advance(4);
-        shaping.beginning = shaping.end = true;
-    } else if (at.acceptWord({"each", "both"}) &&
-               at.acceptWord({"end", "ends", "edge", "edges", "side", "sides"}) &&
-               !(at.isWord({"of"}) && saysMarker(at, 1))) {
-        shaping.beginning = shaping.end = true;
-    } else if (at.is(TokenKind::Word) && at.isWord({"edge"}, 1)) {  // "at neck edge"
-        shaping.beginning = true;
-        at.advance(2);
-    } else if (at.acceptWord({"beg", "beginning", "start"})) {
-        shaping.beginning = true;
-    } else if (at.acceptWord({"end"})) {
-        shaping.end = true;
-    }
-    if (shaping.stitch.empty() || !(shaping.beginning || shaping.end))
-        return at.moveTo(start), AtEnds();
-    if (at.acceptWord({"of"})) at.skipWords({"the", "this", "last", "row", "rnd", "round"});
-    return shaping;
-}
-
-// The row in stitches, with `between` from end to end.
-std::string shapedRow(const AtEnds& ends, const std::string& between) {
-    const std::string& stitch = ends.stitch;
-    const bool made = stitch == "m1";  // one stitch in from the edge
-    std::string row;
-    if (ends.beginning) row += (made ? between + " 1, m1" : stitch) + ", ";
-    row += between +
-           (ends.end ? stitch == "k2tog" ? " to last 2 sts, " : " to last st, " : " to end, ");
-    if (ends.end) row += (made ? "m1, " + between + " 1" : stitch) + ", ";
-    return row;
-}
-
-// "P to end", "work even in patt": what is worked from end to end.
-std::string acceptBetween(TokenCursor& at) {
-    std::string between = "asis";
-    if (at.acceptWord({"k", "knit"})) {
-        between = "k";
-    } else if (at.acceptWord({"p", "purl"})) {
-        between = "p";
-    } else {
-        at.skipWords({"work", "working", "even", "in", "patt", "pattern"});
-    }
-    at.skipWords({"across", "to", "end", "all", "sts", "rest", "the", "row", "of"});
-    return between;
-}
-
 }  // namespace
 
 std::vector<std::vector<Token>> beginningsApart(const std::vector<Token>& line) {
@@ -174,33 +78,6 @@ std::vector<std::vector<Token>> beginningsApart(const std::vector<Token>& line) 
     }
     lines.back().push_back(line.back());
     return lines;
-}
-
-void spellOutEachEnd(std::vector<Token>& body) {
-    TokenCursor at(body);
-    const Place place = at.peek().place;
-    if (at.isWord({"keeping", "keep"})) {  // "keeping patt correct, dec 1 st at each end"
-        while (at.is(TokenKind::Word)) at.advance();
-        at.accept(TokenKind::Comma);
-    }
-    AtEnds ends = acceptAtEnds(at);
-    const bool endsFirst = !ends.stitch.empty();
-    if (endsFirst) at.accept(TokenKind::Comma);
-    const std::string between = acceptBetween(at);
-    if (!endsFirst) {
-        at.accept(TokenKind::Comma);
-        at.skipWords({"and"});
-        ends = acceptAtEnds(at);
-        if (ends.stitch.empty()) return;
-    }
-    if (!at.accept(TokenKind::Stop)) at.accept(TokenKind::Colon);
-    // Nothing but a stated count may follow.
-    if (!at.atEnd() && !at.is(TokenKind::Open) && !at.is(TokenKind::Dash) && !at.isNumber()) return;
-    std::vector<Token> spelled;
-    append(spelled, shapedRow(ends, between), place);
-    spelled.insert(spelled.end(), body.begin() + static_cast<std::ptrdiff_t>(at.position()),
-                   body.end());
-    body = std::move(spelled);
 }
 
 namespace {
@@ -272,7 +149,7 @@ std::vector<ShapedRows> parseShapingSentence(TokenCursor& at, FigureContext cont
     const AtEnds ends = acceptAtEnds(at);
     if (ends.stitch.empty()) return none();
     std::vector<Token> text;
-    append(text, shapedRow(ends, "asis"), place);
+    appendWords(text, shapedRow(ends, "asis"), place);
     Token last = at.tokens().back();
     last.kind = TokenKind::End;
     text.push_back(std::move(last));
@@ -346,7 +223,7 @@ int parseShapedAfter(std::vector<Token>& line) {
 
 std::vector<Token> asTheyCome(const Place& place) {
     std::vector<Token> text;
-    append(text, "asis to end", place);
+    appendWords(text, "asis to end", place);
     text.push_back({});
     text.back().kind = TokenKind::End;
     text.back().place = place;

@@ -17,10 +17,6 @@ int parseAtBeginnings(std::vector<Token>& line);
 // Requires: the last token is End.
 std::vector<std::vector<Token>> beginningsApart(const std::vector<Token>& line);
 
-// "Dec 1 st at each end, p to end" as the body of a row: put into stitches, "k2tog, p to last 2
-// sts, k2tog"; another body is left as it is. Requires: the last token is End.
-void spellOutEachEnd(std::vector<Token>& body);
-
 // Rows that are shaped alike, at even distances.
 struct ShapedRows {
     std::vector<Token> row;  // its text, up to an End

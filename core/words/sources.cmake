@@ -61,11 +61,15 @@ target_sources(core PRIVATE
     words/row_parts.cpp
     words/row_phrases.cpp
     words/row_proof.cpp
+    words/row_sentences.cpp
     words/row_table.cpp
+    words/row_table_finish.cpp
     words/rows_once.cpp
+    words/rows_reader.cpp
     words/row_text.cpp
     words/rows_again.cpp
     words/rows_on_grid.cpp
+    words/shaping_ends.cpp
     words/shaping_line.cpp
     words/size_reaches.cpp
     words/size_scope.cpp
