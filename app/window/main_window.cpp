@@ -17,11 +17,6 @@
 
 #include "app/canvas/chart_view.h"
 #include "app/panels/checks_panel.h"
-#include "app/panels/counts_panel.h"
-#include "app/panels/sizes_panel.h"
-#include "app/panels/stitches_panel.h"
-#include "app/panels/worked_row_panel.h"
-#include "app/panels/written_panel.h"
 #include "app/window/compare_window.h"
 #include "app/window/edge_controller.h"
 #include "app/window/edit_controller.h"
@@ -31,6 +26,7 @@
 #include "app/window/help_controller.h"
 #include "app/window/hint_strip.h"
 #include "app/window/menus.h"
+#include "app/window/panel_docks.h"
 #include "app/window/repeat_controller.h"
 #include "app/window/size_chooser.h"
 #include "app/window/size_line.h"
@@ -49,17 +45,11 @@ constexpr QSize kFirstSize(1280, 820);  // device-independent pixels
 constexpr int kSmallestToRead = 18;
 constexpr int kLargestToRead = 32;
 constexpr int kLeastChart = 320;  // a narrow window takes room from the docks, not from the chart
-constexpr int kStitchesWidth = 264;  // docks of a window without a remembered layout
-constexpr int kChecksWidth = 330;
-constexpr int kChartPage = 0;  // places in the stack
+constexpr int kChartPage = 0;     // places in the stack
 constexpr int kStartPage = 1;
 constexpr int kLayoutVersion = 3;  // raise when docks are added or renamed
 const QString kGeometryKey = QStringLiteral("window/geometry");
 const QString kLayoutKey = QStringLiteral("window/layout");
-
-QDockWidget* dockOf(const QWidget& panel) {
-    return qobject_cast<QDockWidget*>(panel.parentWidget());
-}
 
 }  // namespace
 
@@ -71,7 +61,7 @@ MainWindow::MainWindow(UserPrompts& prompts, const QString& journalFolder, QWidg
     setDockOptions(AnimatedDocks | AllowNestedDocks | AllowTabbedDocks);
     buildCentre();
     buildMenusAndBars();
-    buildDocks();
+    docks_ = std::make_unique<PanelDocks>(*this, *panelsMenu_, document_, view_, actions_);
     status_ = new StatusLine(document_, view_, *statusBar());
     buildControllers(prompts);
     connectStartPage();
@@ -129,38 +119,6 @@ void MainWindow::buildMenusAndBars() {
             [chartMenu](QPoint place) { chartMenu->popup(place); });
 }
 
-QDockWidget* MainWindow::addDock(Qt::DockWidgetArea area, QWidget* panel, const char* name,
-                                 const QString& title) {
-    auto* dock = new QDockWidget(title, this);
-    dock->setObjectName(QLatin1String(name));
-    dock->setWidget(panel);
-    addDockWidget(area, dock);
-    panelsMenu_->addAction(dock->toggleViewAction());
-    return dock;
-}
-
-void MainWindow::buildDocks() {
-    stitches_ = new StitchesPanel(document_, view_, this);
-    checks_ = new ChecksPanel(document_, view_, this);
-    auto* sizes = new SizesPanel(document_, view_,
-                                 {actions_[CommandId::AddSize], actions_[CommandId::ChangeSize],
-                                  actions_[CommandId::RemoveSize], actions_[CommandId::PlanSizes],
-                                  actions_[CommandId::GradeSizes]},
-                                 this);
-    auto* counts = new CountsPanel(document_, view_, this);
-    addDock(Qt::LeftDockWidgetArea, stitches_, "stitchesDock", tr("Stitches"));
-    addDock(Qt::RightDockWidgetArea, checks_, "checksDock", tr("Checks"));
-    QDockWidget* below = addDock(Qt::RightDockWidgetArea, sizes, "sizesDock", tr("Sizes"));
-    QDockWidget* last = addDock(Qt::RightDockWidgetArea, counts, "countsDock", tr("Counts"));
-    tabifyDockWidget(below, last);
-    auto* written = new WrittenPanel(document_, view_, this);
-    tabifyDockWidget(last,
-                     addDock(Qt::RightDockWidgetArea, written, "writtenDock", tr("Written rows")));
-    below->raise();
-    workedRow_ = new WorkedRowPanel(document_, view_, this);
-    addDock(Qt::BottomDockWidgetArea, workedRow_, "workedRowDock", tr("Row worked out"))->hide();
-}
-
 void MainWindow::buildControllers(UserPrompts& prompts) {
     files_ = new FileController(document_, actions_, prompts, *this);
     new EditController(document_, view_, actions_, prompts, *this);
@@ -170,12 +128,13 @@ void MainWindow::buildControllers(UserPrompts& prompts) {
     connect(chart_, &ChartView::pointChosen, edges, &EdgeController::renamePoint);
     new EvenlyController(document_, view_, actions_, *this);
     new HelpController(actions_, *this);
-    auto* views = new ViewController(view_, {*chart_, *stitches_, *checks_}, actions_, this);
+    auto* views =
+        new ViewController(view_, {*chart_, docks_->stitches(), docks_->checks()}, actions_, this);
     connect(files_, &FileController::elsewhere, this, &MainWindow::elsewhere);
     connect(views, &ViewController::panelWanted, this, &MainWindow::raisePanel);
     connect(chart_, &ChartView::cellHovered, status_, [this](Cell cell) { status_->point(cell); });
     connect(chart_, &ChartView::hoverLeft, status_, [this] { status_->point({}); });
-    connect(status_, &StatusLine::verdictClicked, this, [this] { raisePanel(checks_); });
+    connect(status_, &StatusLine::verdictClicked, this, [this] { raisePanel(&docks_->checks()); });
     actions_.on(CommandId::ShowStart, [this] { showStartPage(!showsStartPage()); });
     auto* compare = new CompareWindow(document_, view_, prompts, this);
     actions_.on(CommandId::CompareRows, [compare] {
@@ -184,8 +143,9 @@ void MainWindow::buildControllers(UserPrompts& prompts) {
         compare->activateWindow();
     });
     actions_.on(CommandId::WorkRowOut, [this] {
-        if (workedRow_->isVisible()) return dockOf(*workedRow_)->hide();
-        raisePanel(workedRow_);
+        const bool on = !docks_->showsWorkedRow();
+        if (on) showStartPage(false);
+        docks_->showWorkedRow(on);
     });
     actions_.on(CommandId::Quit, [this] { Q_EMIT quitWanted(); });
     connect(&document_, &Document::replaced, this, [this] {
@@ -267,17 +227,14 @@ void MainWindow::refreshTitle() {
 
 void MainWindow::raisePanel(QWidget* panel) {
     showStartPage(false);
-    QDockWidget* dock = dockOf(*panel);
-    dock->show();
-    dock->raise();
+    docks_->raise(*panel);
 }
 
 void MainWindow::restoreLayout() {
     const QSettings settings;
     if (!restoreGeometry(settings.value(kGeometryKey).toByteArray())) resize(kFirstSize);
     if (restoreState(settings.value(kLayoutKey).toByteArray(), kLayoutVersion)) return;
-    resizeDocks({dockOf(*stitches_), dockOf(*checks_)}, {kStitchesWidth, kChecksWidth},
-                Qt::Horizontal);
+    docks_->setFirstWidths();
 }
 
 void MainWindow::rememberLayout() {

@@ -8,7 +8,6 @@
 #include "app/document/view_state.h"
 #include "app/window/action_set.h"
 
-class QDockWidget;
 class QMenu;
 class QStackedWidget;
 class QToolBar;
@@ -16,14 +15,11 @@ class QToolBar;
 namespace lacewright::app {
 
 class ChartView;
-class ChecksPanel;
 class FileController;
-class HintStrip;
+class PanelDocks;
 class StartPage;
 class StatusLine;
-class StitchesPanel;
 class UserPrompts;
-class WorkedRowPanel;
 
 // One chart and everything around it. Builds the parts and joins them; what a command does is known
 // by the controllers.
@@ -60,10 +56,7 @@ class MainWindow : public QMainWindow {
  private:
     void buildCentre();
     void buildMenusAndBars();
-    void buildDocks();
     void buildControllers(UserPrompts& prompts);
-    QDockWidget* addDock(Qt::DockWidgetArea area, QWidget* panel, const char* name,
-                         const QString& title);
     // A whole chart where that is large enough to read.
     void zoomToRead();
     void fillRecentMenu();
@@ -83,9 +76,7 @@ class MainWindow : public QMainWindow {
     QToolBar* toolBar_ = nullptr;
     QMenu* recentMenu_ = nullptr;
     QMenu* panelsMenu_ = nullptr;
-    StitchesPanel* stitches_ = nullptr;
-    ChecksPanel* checks_ = nullptr;
-    WorkedRowPanel* workedRow_ = nullptr;
+    std::unique_ptr<PanelDocks> docks_;
     StatusLine* status_ = nullptr;
     FileController* files_ = nullptr;
     QByteArray chartLayout_;  // docks as they were before the start page hid them

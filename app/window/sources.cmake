@@ -37,6 +37,7 @@ target_sources(app_lib PRIVATE
     window/optional_field.cpp
     window/outline_style.cpp
     window/optional_field.h
+    window/panel_docks.cpp
     window/pick_up_dialog.cpp
     window/pick_up_dialog.h
     window/plan_dialog.cpp
