@@ -22,12 +22,14 @@ void addUnits(const Row& row, const Segment& segment, const StitchCatalogue& sti
     const std::size_t had = units.size();
     units.resize(had + static_cast<std::size_t>(segment.last - segment.first + 1));
     ShapingUnit* end = units.data() + had;
+    const std::uint32_t* counts = stitches.packedCounts();
+    const std::uint8_t* bitsOf = stitches.bits();
     for (int column = segment.first; column <= segment.last; ++column) {
         const StitchIndex index = row.at(column);
-        const std::uint32_t packed = stitches.packedCounts()[index];
+        const std::uint32_t packed = counts[index];
         *end = {column, static_cast<int>(packed >> 16U) - static_cast<int>(packed & 0xFFFFU)};
         // No branch in here: in lace nobody foretells which cells shape.
-        const unsigned bits = stitches.bits()[index] & (kShapingBit | kBindOffBit | kCastOnBit);
+        const unsigned bits = bitsOf[index] & (kShapingBit | kBindOffBit | kCastOnBit);
         end += bits == kShapingBit ? 1 : 0;
     }
     units.resize(static_cast<std::size_t>(end - units.data()));
