@@ -27,6 +27,7 @@ void foldUnder(std::vector<Finding>& findings, Causes causes, Follows follows) {
     if (at == findings.end()) return;
     std::rotate(findings.begin(), at, at + 1);
     Finding& cause = findings.front();
+    cause.folded.reserve(cause.folded.size() + findings.size() - 1);
     auto rest = findings.begin() + 1;
     for (auto next = rest; next != findings.end(); ++next) {
         if (follows(*next, cause)) {

@@ -30,7 +30,7 @@ void checkBalance(const Survey& survey, int row, std::vector<Finding>& findings)
         rowName(chart, row) + " " + listing(parts) + ": " + std::to_string(forms.takes.at(one)) +
             " become " + std::to_string(forms.makes.at(one)) +
             (forms.takes.isConstant() ? "." : " with every repeat worked once."));
-    finding.columns = orphansOn(chart, row);
+    finding.columns = orphansOn(chart.row(row), survey.whole().path(row), *chart.stitches);
     finding.columns.erase(std::unique(finding.columns.begin(), finding.columns.end()),
                           finding.columns.end());
     findings.push_back(std::move(finding));

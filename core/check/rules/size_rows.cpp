@@ -12,6 +12,8 @@
 namespace lacewright {
 namespace {
 
+constexpr std::size_t kUsualLength = 96;  // of a sentence, bytes
+
 struct Parting {
     Edge edge = Edge::Start;
     int column = 1;  // the first or last column the size works
@@ -46,14 +48,13 @@ std::string sizeWords(const std::vector<std::string>& sizes) {
     return (sizes.size() == 1 ? "Size " : "Sizes ") + listing(sizes);
 }
 
-// "row 7 takes 1 more than row 6 leaves: 64 against 63 (S)"
-std::string countWords(const Survey& survey, int row, std::span<const SizeSurvey* const> sizes) {
+// Adds "row 7 takes 1 more than row 6 leaves: 64 against 63 (S)."
+void addCountWords(std::string& words, const Survey& survey, int row,
+                   std::span<const SizeSurvey* const> sizes) {
     const Chart& chart = survey.chart();
     const auto r = static_cast<std::size_t>(row);
     const std::int64_t by = difference(*sizes.front(), row);
     const std::string name = lowerAscii(rowName(chart, row));
-    std::string words;
-    words.reserve(96);  // for one size; a sentence for every size is put together at every edit
     words += name;
     words += " takes ";
     words += std::to_string(std::abs(by));
@@ -68,7 +69,7 @@ std::string countWords(const Survey& survey, int row, std::span<const SizeSurvey
         words += std::to_string(s->counts[r - 1].makes);
         if (sizes.size() > 1) words += " (" + s->size.name + ")";
     }
-    return words;
+    words += '.';
 }
 
 Finding sizeFinding(const Survey& survey, int row, const char* rule, Severity severity,
@@ -77,6 +78,7 @@ Finding sizeFinding(const Survey& survey, int row, const char* rule, Severity se
     finding.rule = rule;
     finding.severity = severity;
     finding.row = survey.chart().rowNumber(row);
+    finding.sizes.reserve(sizes.size());
     for (const SizeSurvey* s : sizes) finding.sizes.push_back(s->size.name);
     return finding;
 }
@@ -104,11 +106,11 @@ Finding partingFinding(const Survey& survey, int row, const Parting& parting, bo
                                      : (finding.sizes.size() == 1 ? "ends" : "end")) +
         " at column " + std::to_string(parting.column) + ", would work " + listing(pairs);
     if (miscounts) {
-        finding.message += ": " + countWords(survey, row, sizes);
+        finding.message += ": ";
+        addCountWords(finding.message, survey, row, sizes);
     } else {
-        finding.message += "; the count holds, but the stitches beside it move sideways";
+        finding.message += "; the count holds, but the stitches beside it move sideways.";
     }
-    finding.message += ".";
     return finding;
 }
 
@@ -145,7 +147,10 @@ void checkSizeRows(const Survey& survey, int row, std::vector<Finding>& findings
         });
         const std::span sizes(first, last);
         Finding finding = sizeFinding(survey, row, "continuity", Severity::Fault, sizes);
-        finding.message = sizeWords(finding.sizes) + ": " + countWords(survey, row, sizes) + ".";
+        finding.message.reserve(kUsualLength);  // one for every size may be written at every edit
+        finding.message += sizeWords(finding.sizes);
+        finding.message += ": ";
+        addCountWords(finding.message, survey, row, sizes);
         const Reach& reach = (*first)->paths.reach(row);
         finding.columns = {reach.start, reach.end};
         findings.push_back(std::move(finding));
