@@ -159,6 +159,31 @@ bool parseOrdinal(TokenCursor& at, RowHeading& heading) {
     return true;
 }
 
+// "Division rnd:", "Underarm row (RS):": a row called by words that only this pattern knows. Gives
+// them, with the row word next; nothing is passed when no such heading stands here.
+std::string acceptOwnName(TokenCursor& at) {
+    constexpr std::size_t kMostWords = 3;
+    std::string name;
+    std::size_t words = 0;
+    for (; words < kMostWords && at.is(TokenKind::Word, words) && !isRowWord(at, words); ++words) {
+        if (at.isNumber(words) ||
+            at.isWord({"of",    "per",  "each",  "every",   "the",    "at",   "for",  "in",
+                       "to",    "on",   "rep",   "repeat",  "work",   "all",  "this", "last",
+                       "first", "and",  "as",    "k",       "p",      "rs",   "ws",   "these",
+                       "from",  "note", "gauge", "tension", "height", "count"},
+                      words))
+            return {};
+        name += (words > 0 ? " " : "") + at.peek(words).text;
+    }
+    const bool singular = at.isWord({"row", "rnd", "round"}, words);
+    std::size_t end = words + 1;
+    if (at.is(TokenKind::Number, end)) ++end;
+    if (at.is(TokenKind::Open, end) && at.isWord({"rs", "ws"}, end + 1)) end += 3;
+    if (words == 0 || !singular || !at.is(TokenKind::Colon, end)) return {};
+    at.advance(words);
+    return name;
+}
+
 bool parseNamed(TokenCursor& at, RowHeading& heading) {
     std::string label;
     if (at.acceptWord({"next", "foll", "following"})) {
@@ -169,6 +194,8 @@ bool parseNamed(TokenCursor& at, RowHeading& heading) {
         at.advance();
     } else {
         label = acceptRowName(at);
+        if (!label.empty() && !isRowWord(at)) return false;
+        if (label.empty()) label = acceptOwnName(at);
         if (label.empty()) return false;
     }
     if (label == "Next" && at.isNumber() && isRowWord(at, 1)) {

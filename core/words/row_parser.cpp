@@ -141,8 +141,8 @@ bool RowParser::isOpen(int stars) const {
 
 void RowParser::item(Elements& out) {
     if (evenly(out) || threadOver(out) || passOverWhich() || passAside() || dropsOvers(out) ||
-        passWraps() || passIntoOvers() || passRestOnHold(out) || passMade() || timesBracket(out) ||
-        knitsAndPurls(out) || cable(out))
+        passWraps() || passIntoOvers() || passRestOnHold(out) || putsOnHold(out) || passMade() ||
+        timesBracket(out) || knitsAndPurls(out) || cable(out))
         return;
     at_.skipWords({"rep",        "repeat", "work",    "working", "next", "end",
                    "ending",     "ends",   "with",    "finish",  "in",   "now",

@@ -131,6 +131,7 @@ class RowParser {
     bool dropsOvers(Elements& out);
     bool passWrapped();
     bool passRestOnHold(Elements& out);
+    bool putsOnHold(Elements& out);
 
     // row_parser_stitch.cpp
     void stitch(Elements& out, const TermMatch& match, const Place& place);
@@ -156,9 +157,10 @@ class RowParser {
     void modifiers(Working& work);
 
     // row_parser_times.cpp
-    void workedTimes(Elements& out, Element element, const Figure& times);
+    // `olderWord`: an over in a word of older books, "over twice".
+    void workedTimes(Elements& out, Element element, const Figure& times, bool olderWord = false);
     void workedUntil(Elements& out, Element element, const Tail& tail, bool counted);
-    bool wrapsForPurl();
+    bool wrapsForPurl(bool olderWord);
     static Element wrappedForPurl(Working one, Working two, const Place& place);
     bool evenly(Elements& out);
 

@@ -12,6 +12,8 @@ void RowParser::stitch(Elements& out, const TermMatch& match, const Place& place
     if (term.role == TermRole::Ground) return ground(out, term, place);
 
     const std::string word = at_.previous().text;
+    const bool olderWord =
+        word == "over" && (at_.position() < 2 || at_.tokens()[at_.position() - 2].text != "yarn");
     Working work = working(term, match);
     Tail tail;
     bool counted = match.number > 0;
@@ -83,7 +85,7 @@ void RowParser::stitch(Elements& out, const TermMatch& match, const Place& place
             std::swap(readings[0], readings[1]);
         }
     }
-    if (work.takes == 0 && work.makes == 2 && !tail.any() && wrapsForPurl())
+    if (work.takes == 0 && work.makes == 2 && !tail.any() && wrapsForPurl(false))
         return out.push_back(
             wrappedForPurl(working(*context_.vocabulary.find("yo"), {}), work, element.place));
     if (dropsSeveral) {
@@ -103,7 +105,7 @@ void RowParser::stitch(Elements& out, const TermMatch& match, const Place& place
         return intoOneUnbracketed(out, into, place);
     }
     Tail often;
-    if (auto count = times(often)) return workedTimes(out, std::move(element), *count);
+    if (auto count = times(often)) return workedTimes(out, std::move(element), *count, olderWord);
     if (!counted) {
         bare_ = place.offset;
         bareInFull_ = word.size() > 2;

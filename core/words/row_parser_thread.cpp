@@ -47,7 +47,7 @@ bool RowParser::threadOver(Elements& out) {
         return true;
     }
     Working one = working(*context_.vocabulary.find("yo"), {});
-    workedTimes(out, {spanning(place, at_.previous().place), std::move(one)}, Figure(loops));
+    workedTimes(out, {spanning(place, at_.previous().place), std::move(one)}, Figure(loops), true);
     return true;
 }
 

@@ -19,11 +19,11 @@ std::string timesText(int times) {
 }  // namespace
 
 // "yo twice" is one stitch; "yo, k2tog twice" may mean both stitches.
-void RowParser::workedTimes(Elements& out, Element element, const Figure& times) {
+void RowParser::workedTimes(Elements& out, Element element, const Figure& times, bool olderWord) {
     const auto* work = std::get_if<Working>(&element.what);
     const Place place = spanning(element.place, at_.previous().place);
     const bool alone = !work || isYarnOver(*work) || out.empty() || times == Figure(1);
-    if (work && isYarnOver(*work) && times == Figure(2) && wrapsForPurl()) {
+    if (work && isYarnOver(*work) && times == Figure(2) && wrapsForPurl(olderWord)) {
         Working two = *work;
         two.count = times;
         return out.push_back(wrappedForPurl(*work, two, place));
@@ -59,8 +59,8 @@ void RowParser::workedTimes(Elements& out, Element element, const Figure& times)
 
 // In older books "th o twice, p 2 tog" lays the thread right round the needle, since a purl stitch
 // follows: it makes one loop.
-bool RowParser::wrapsForPurl() {
-    if (context_.vocabulary.wording() != Wording::Older) return false;
+bool RowParser::wrapsForPurl(bool olderWord) {
+    if (!olderWord && context_.vocabulary.wording() != Wording::Older) return false;
     const std::size_t start = at_.position();
     skipSeparators();
     const auto next = context_.vocabulary.match(at_.tokens(), at_.position());

@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "core/words/row_parser.h"
 
 namespace lacewright {
@@ -60,6 +62,39 @@ bool RowParser::passRestOnHold(Elements& out) {
     }
     at_.moveTo(start);
     return false;
+}
+
+// "Place next 30 sts on waste yarn": they leave the needle and are not worked.
+bool RowParser::putsOnHold(Elements& out) {
+    const std::size_t start = at_.position();
+    const Place place = at_.peek().place;
+    const auto none = [&] { return at_.moveTo(start), false; };
+    if (!at_.acceptWord({"sl", "slip", "place", "put", "leave", "transfer", "placing", "slipping"}))
+        return false;
+    at_.skipWords({"the", "next", "first", "following", "foll"});
+    if (!at_.isNumber()) return none();
+    const std::size_t messages = context_.figures.messages.size();
+    const Figure count = figure();
+    const bool stitches = at_.acceptStitchNoun();
+    at_.skipWords({"just", "worked"});
+    const bool onto = at_.acceptWord({"on", "onto", "to", "in"});
+    at_.skipWords({"a", "the", "piece", "length", "of", "spare", "separate"});
+    const bool yarn = at_.acceptWord({"waste", "scrap"}) && at_.acceptWord({"yarn", "thread"});
+    at_.skipWords({"st", "stitch"});
+    const bool holder = yarn || at_.acceptWord({"holder", "holders", "hold", "thread"});
+    if (!stitches || !onto || !holder) {
+        context_.figures.messages.resize(std::min(messages, context_.figures.messages.size()));
+        return none();
+    }
+    if (at_.acceptWord({"for"})) {  // "for sleeve"
+        while (at_.is(TokenKind::Word) && !at_.isNumber()) at_.advance();
+    }
+    Working held;
+    held.term = "held";
+    held.makes = 0;
+    held.count = count;
+    out.push_back({spanning(place, at_.previous().place), std::move(held)});
+    return true;
 }
 
 // "Dropping extra loops", "letting all yos fall": loops of the row below that are not worked.

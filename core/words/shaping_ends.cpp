@@ -73,7 +73,8 @@ AtEnds acceptAtEnds(TokenCursor& at) {
     }
     if (shaping.stitch.empty() || !(shaping.beginning || shaping.end))
         return at.moveTo(start), AtEnds();
-    if (at.acceptWord({"of"})) at.skipWords({"the", "this", "last", "row", "rnd", "round"});
+    if (at.acceptWord({"of"}))
+        at.skipWords({"the", "this", "last", "ws", "rs", "row", "rnd", "round"});
     return shaping;
 }
 
