@@ -66,6 +66,19 @@ bool isCastOnLine(const TokenCursor& line) {
     return false;
 }
 
+bool worksToCount(const TokenCursor& line) {
+    constexpr std::size_t kFar = 6;  // tokens of "there are only 12 (14)"
+    for (std::size_t i = 0; !line.is(TokenKind::End, i); ++i) {
+        if (!line.isWord({"until", "till"}, i)) continue;
+        bool number = false;
+        for (std::size_t k = i + 1; k <= i + kFar; ++k) {
+            if (number && line.isStitchNoun(k)) return true;
+            number = number || line.isNumber(k);
+        }
+    }
+    return false;
+}
+
 int plainRowsIn(const TokenCursor& line) {
     TokenCursor at = line;
     int rows = 0;

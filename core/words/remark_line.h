@@ -14,6 +14,9 @@ bool isRemarkLine(const TokenCursor& line, bool first);
 // "Cast on 41 sts ..", "Using larger needles, CO 41 sts".
 bool isCastOnLine(const TokenCursor& line);
 
+// "Continue in this way until there are 60 sts": work that is told only by the count it leads to.
+bool worksToCount(const TokenCursor& line);
+
 // "Knit 4 rows.", "Work 6 rows in garter st.": rows without a number that change no count.
 // Gives how many; 0 when the line is none.
 int plainRowsIn(const TokenCursor& line);

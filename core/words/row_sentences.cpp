@@ -66,6 +66,9 @@ void RowsReader::readSentence(std::size_t index) {
     } else if (!table_.empty() && tellsShaping(at)) {
         error(place, "the shaping in this sentence is not understood",
               "the rows that shape, written out");
+    } else if (!table_.empty() && lines_.rowsFollow(index) && worksToCount(at)) {
+        error(place, "which rows lead to this count is not understood",
+              "a sentence such as \"Rep rows 3 and 4 until there are 60 sts\"");
     } else if (saysHowOften(at) && !isGlossaryLine(at, *vocabulary_)) {
         error(place, "which rows are worked again here is not understood",
               "a sentence such as \"Rep rows 3 and 4 5 more times\"");

@@ -59,7 +59,7 @@ std::optional<SizeScope> parseSizeScope(TokenCursor& at, const std::vector<std::
         }
     }
     const bool only = at.acceptWord({"only"});
-    if (!only || !ends() || scope.sizes.empty() == !scope.unknown)
+    if (!only || !ends() || (scope.sizes.empty() && !scope.unknown))
         return at.moveTo(start), std::nullopt;
     return scope;
 }

@@ -265,5 +265,44 @@ TEST(Reader, WordsBeforeARowNameAPartOfTheWork) {
               "40 40 36 32");
 }
 
+// What changes the count and is not understood is never passed over.
+TEST(Sentences, ThatChangeTheCountAreReadOrRefused) {
+    const std::string rows = "Cast on 20 sts\nRow 1: k\nRow 2: p.\n";
+    EXPECT_NE(errorsOf(rows + "\nDec 3 sts at neck edge of row 7 and every row.\nNext row: k14")
+                  .find("the shaping in this sentence is not understood"),
+              std::string::npos);
+    EXPECT_NE(errorsOf(rows + "Go on in this way until there are 30 sts.\nNext row: k30")
+                  .find("which rows lead to this count is not understood"),
+              std::string::npos);
+    EXPECT_NE(errorsOf("Sizes: S (M, L)\n" + rows + "Sizes M and XL only:\nRow 3: k")
+                  .find("names a size that the pattern does not have"),
+              std::string::npos);
+    EXPECT_EQ(countsOf(rows + "Dec 1 st at each end of every foll alt row until 14 sts rem.\n"
+                              "Next row: k14"),
+              "20 20 20 18 14 x2");
+}
+
+TEST(Sentences, OlderBooksAreKnownByTheirWords) {
+    const std::string text = "Cast on 7\nRow 1: k 2, o, n, k 3\nRow 2: k 7";
+    const ReadRows read = readWritten(text);
+    EXPECT_FALSE(read.hasErrors());
+    ASSERT_FALSE(read.messages.empty());
+    EXPECT_NE(read.messages.front().what.find("books before 1920"), std::string::npos);
+    EXPECT_TRUE(readWritten("Wording: modern\n" + text).hasErrors());
+}
+
+TEST(Pieces, AreProvenOneByOneAndNotDrawnTogether) {
+    const std::string text = "Cast on 12\nRow 1: k12\nSleeve\nCast on 8\nRow 1: k8\nRow 2: p7, k2";
+    EXPECT_EQ(verdictOf(text), "row 3");
+    const WrittenPattern pattern = readWritten(text).pattern;
+    ASSERT_EQ(pattern.pieces.size(), 1u);
+    EXPECT_EQ(pattern.pieces.front().first, 2);
+    EXPECT_FALSE(chartFromRows(pattern));
+    EXPECT_FALSE(compareRows(blankChart(8, 1), pattern));
+    // Stitches cast on beside others begin no piece.
+    EXPECT_EQ(countsOf("Cast on 12\nRow 1: k12\nRow 2: p12, turn, cast on 4\nRow 3: k16"),
+              "12 16 16");
+}
+
 }  // namespace
 }  // namespace lacewright
