@@ -189,7 +189,13 @@ Mend SlipSearch::mendOf(const Explanation& explanation) const {
     const std::size_t at = explanation.places.front();
     const auto written = placedRow(pattern_, explanation.row, proof_, size_);
     const auto meantThere = [&] { return inWords(explanation.meant.stitches[at], row.side); };
-    const auto writtenThere = [&] { return inWords(written->stitches[at], row.side); };
+    // A row that does not fit may be written out shorter than with the slip undone.
+    const auto writtenThere = [&] {
+        return written && at < written->stitches.size() ? inWords(written->stitches[at], row.side)
+                                                        : std::string("what stands there");
+    };
+    const std::string place =
+        written ? written->placeInWords(at) : "stitch " + std::to_string(at + 1);
     Mend mend;
     mend.label = row.label + ": ";
     switch (explanation.kind) {
@@ -197,18 +203,17 @@ Mend SlipSearch::mendOf(const Explanation& explanation) const {
             mend.label += "put in " + meantThere() + " as " + explanation.meant.placeInWords(at);
             break;
         case SlipUndone::Kind::LeftOut:
-            mend.label += "leave out " + writtenThere() + ", " + written->placeInWords(at);
+            mend.label += "leave out " + writtenThere() + ", " + place;
             break;
         case SlipUndone::Kind::Reworked:
-            mend.label += "work " + meantThere() + " instead of " + writtenThere() + ", " +
-                          written->placeInWords(at);
+            mend.label += "work " + meantThere() + " instead of " + writtenThere() + ", " + place;
             break;
     }
     if (explanation.places.size() > 1) mend.label += ", each time";
     if (explanation.kind != SlipUndone::Kind::LeftOut) {
-        for (const std::size_t place : explanation.places) {
+        for (const std::size_t other : explanation.places) {
             mend.redrawn.push_back(
-                {row.number, static_cast<int>(place) + 1, explanation.meant.stitches[place].id});
+                {row.number, static_cast<int>(other) + 1, explanation.meant.stitches[other].id});
         }
     }
     mend.reworked.push_back({row.number, explanation.meant.ids()});

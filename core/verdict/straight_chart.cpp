@@ -190,6 +190,7 @@ std::optional<StraightChart> straightChart(const WrittenPattern& pattern, std::s
     }
     if (kept.empty()) return std::nullopt;
     straight.chart = relaid(drawn->chart, kept, room.value_or(proof.knittable ? 0 : 1));
+    if (straight.chart.width < 1) return std::nullopt;  // rows without any stitch
     const auto isFirst = [&](std::size_t i) {
         return once.repeatFrom && once.rows[i].number >= *once.repeatFrom;
     };

@@ -31,6 +31,16 @@ const std::string kTwoRepeats =
     "Cast on: 6 for each A plus 4 for each B plus 5\nRepeats: A, B\n"
     "Row 1: k1, [yo, k1, sk2p, k1, yo, k1] A times, k2, [yo, ssk, k2] B times, k2.\nRow 2: p.\n";
 
+// A row that a slip makes longer, and rows on no stitches at all.
+TEST(WrittenVerdict, AdvisesOnRowsWhateverTheirLength) {
+    const auto faults =
+        faultsOf(judged("CO 7\nRow 1: K2, double yo, k2tog, k3.\nRow 2: K4, p1, k2.\nCast on: 21\n"
+                        "Row 1 (RS): k to end\nRow 2 (WS): k2, p to last 3 sts, k2"));
+    ASSERT_FALSE(faults.empty());
+    EXPECT_EQ(faults.front().row, 2);
+    EXPECT_TRUE(judged("Cast on 0 sts\nRow 1: *yo, k2tog; rep from * to end.").suspects.empty());
+}
+
 TEST(WrittenVerdict, ProvesRowsThatNameTheirRepeats) {
     EXPECT_TRUE(judged(kTwoRepeats).knittable);
 }
