@@ -86,8 +86,8 @@ RowBeliefs Beliefs::of(int row) const {
     RowBeliefs beliefs;
     beliefs.letters = alphabet_.size();
     const int y = row - grid_.firstRow();
-    beliefs.apart.assign(static_cast<std::size_t>(grid_.width() * beliefs.letters), 0.0F);
-    addHabits(y, beliefs.apart);
+    beliefs.apart = habits(y, Habits::OfOthers);
+    beliefs.asRow = habits(y, Habits::OfAll);
     beliefs.all.assign(beliefs.apart.size(), 0.0F);
     std::vector<Alphabet::Letter> drawn;
     drawn.reserve(static_cast<std::size_t>(grid_.width()));
@@ -105,9 +105,11 @@ RowBeliefs Beliefs::of(int row) const {
 }
 
 // How likely a figure is at all: the row's own plainness and that of rows of the same kind (every
-// second one when all rows are drawn), the cell itself left out.
-void Beliefs::addHabits(int y, std::vector<float>& weights) const {
+// second one when all rows are drawn).
+std::vector<float> Beliefs::habits(int y, Habits of) const {
     const int letters = alphabet_.size();
+    std::vector<float> weights(static_cast<std::size_t>(grid_.width() * letters), 0.0F);
+    const bool others = of == Habits::OfOthers;
     double kindFigures = 0;
     double kindCells = 0;
     for (int other = 0; other < grid_.height(); ++other) {
@@ -118,9 +120,9 @@ void Beliefs::addHabits(int y, std::vector<float>& weights) const {
     const double kind = kindCells > 0 ? kindFigures / kindCells : 1 - alphabet_.shares[0];
     for (int x = 0; x < grid_.width(); ++x) {
         const int self = grid_.isFigure(x, y) ? 1 : 0;
-        const double inRow = figuresInRow_[static_cast<std::size_t>(y)] - self;
+        const double inRow = figuresInRow_[static_cast<std::size_t>(y)] - (others ? self : 0);
         double share = (inRow + kRowsOfKind * kind) /
-                       (knownInRow_[static_cast<std::size_t>(y)] - 1 + kRowsOfKind);
+                       (knownInRow_[static_cast<std::size_t>(y)] - (others ? 1 : 0) + kRowsOfKind);
         share = std::clamp(share, kLeastFigures, 0.9);
         const bool edge = x < 1 || x + 1 >= grid_.width();
         const bool plainColumn = figuresInColumn_[static_cast<std::size_t>(x)] - self == 0;
@@ -128,12 +130,14 @@ void Beliefs::addHabits(int y, std::vector<float>& weights) const {
             double log =
                 letter == 0
                     ? std::log(1 - share)
-                    : std::log(share * alphabet_.shareWithout(static_cast<Alphabet::Letter>(letter),
-                                                              grid_.at(x, y)));
+                    : std::log(share * alphabet_.shareWithout(
+                                           static_cast<Alphabet::Letter>(letter),
+                                           others ? grid_.at(x, y) : Alphabet::kNone));
             if (letter > 0 && edge && plainColumn) log -= kPlainEdge;
-            weights[static_cast<std::size_t>(x * letters + letter)] += static_cast<float>(log);
+            weights[static_cast<std::size_t>(x * letters + letter)] = static_cast<float>(log);
         }
     }
+    return weights;
 }
 
 void Beliefs::countNeighbours() {
@@ -210,7 +214,7 @@ double Beliefs::weightOf(const RowBeliefs& beliefs, const std::vector<Alphabet::
     double weight = 0;
     for (int x = 0; x < grid_.width(); ++x) {
         // Cells that take no part are as likely as the ground.
-        weight += beliefs.apart[static_cast<std::size_t>(x) * count + (known(x) ? at(x) : 0)];
+        weight += beliefs.asRow[static_cast<std::size_t>(x) * count + (known(x) ? at(x) : 0)];
         for (int offset = 1; offset <= kReach && x + offset < grid_.width(); ++offset) {
             if (!known(x) || !known(x + offset)) continue;
             if (at(x) > 0) {

@@ -14,7 +14,8 @@ namespace lacewright {
 // Log weights of all letters for the cells of one row: at [x * letters + letter].
 struct RowBeliefs {
     int letters = 0;
-    std::vector<float> apart;            // habits alone
+    std::vector<float> apart;            // habits alone, the cell itself left out of them
+    std::vector<float> asRow;            // habits alone, to compare whole rows with one another
     std::vector<float> all;              // the rest of the row, as drawn, taken into account
     std::vector<Testimony::View> views;  // on the row, of every symmetry
     double inPlace = 0;                  // log odds for the row as a whole, of symmetries it keeps
@@ -48,7 +49,8 @@ class Beliefs {
 
  private:
     void countNeighbours();
-    void addHabits(int y, std::vector<float>& weights) const;
+    enum class Habits { OfOthers, OfAll };  // the cell itself left out, or taken in
+    std::vector<float> habits(int y, Habits of) const;
     void addNeighbours(int y, std::vector<float>& weights) const;
     double pairOdds(std::size_t letter, std::size_t beside, int offset) const {
         const auto count = static_cast<std::size_t>(alphabet_.size());

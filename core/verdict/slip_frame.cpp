@@ -141,7 +141,7 @@ double SlipFrame::weightOf(const std::vector<StitchIndex>& cells) const {
     for (const StitchIndex cell : cells) {
         const auto letter = alphabet_.letterIn(row_, cell);
         const bool isGap = letter == alphabet_.noStitch;
-        if (isGap) gaps += view_.apart[letters.size() * static_cast<std::size_t>(view_.letters)];
+        if (isGap) gaps += view_.asRow[letters.size() * static_cast<std::size_t>(view_.letters)];
         letters.push_back(isGap ? Alphabet::kNone : letter);
     }
     return beliefs_->weightOf(view_, letters) - gaps;
