@@ -121,6 +121,16 @@ double slipOdds(const WrittenRow& row, const SlipUndone& slip, std::size_t lette
     return 0;
 }
 
+bool isPlainRepeat(const PlacedRow& row) {
+    return std::any_of(row.parts.begin(), row.parts.end(), [&](const PlacedRow::Part& part) {
+        if (!part.repeats || part.length == 0) return false;
+        const auto first = row.stitches.begin() + static_cast<std::ptrdiff_t>(part.first);
+        return first->takes == 1 && first->makes == 1 &&
+               std::all_of(first, first + static_cast<std::ptrdiff_t>(part.length),
+                           [&](const RowStitch& stitch) { return stitch.id == first->id; });
+    });
+}
+
 double textOdds(const WrittenPattern& pattern, const WrittenProof& proof, std::size_t row) {
     const auto unexplained = proof.faulty.size() + statedWrongly(proof);
     double odds = -kAnotherSlip * static_cast<double>(unexplained) + balanceOf(proof) +
@@ -137,16 +147,16 @@ bool shapes(const WrittenRowProof& row) {
 
 bool mayBeMeantToClose(const WrittenProof& proof) {
     std::size_t out = 0;
-    bool balances = false;
+    bool increases = false;
+    bool decreases = false;
     for (const WrittenRowProof& row : proof.rows) {
         if (!shapes(row)) continue;
-        const AffineForm decreases =
-            row.counted.forms.takes + row.counted.overs.all - row.counted.forms.makes;
-        const bool both = row.counted.overs.all != AffineForm() && decreases != AffineForm();
+        const RowForms& forms = row.counted.forms;
         out += isBalanced(row) ? 0 : 1;
-        balances = balances || both;
+        increases = increases || row.counted.overs.all != AffineForm();
+        decreases = decreases || forms.takes + row.counted.overs.all != forms.makes;
     }
-    return balances && out <= kMostRowsOut;
+    return increases && decreases && out <= kMostRowsOut;
 }
 
 }  // namespace lacewright

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/verdict/placed_row.h"
 #include "core/verdict/row_slips.h"
 #include "core/words/prove.h"
 
@@ -14,11 +15,14 @@ double slipOdds(const WrittenRow& row, const SlipUndone& slip, std::size_t lette
 // leaves unexplained, whether its rows balance, close, and work their repeats equally often.
 double textOdds(const WrittenPattern& pattern, const WrittenProof& proof, std::size_t row);
 
+// The row stars a repeat in which it works nothing but one plain stitch: "knit to end" says that.
+bool isPlainRepeat(const PlacedRow& row);
+
 // The row increases or decreases somewhere.
 bool shapes(const WrittenRowProof& row);
 
-// Rows that are not said to be worked again may shape on purpose. That they do not close is a slip
-// rather where a row or two do not balance among others that do, or that nearly do.
+// Rows that are not said to be worked again may shape on purpose. That they do not close is rather
+// a slip where there are increases and decreases, and all but a row or two balance.
 bool mayBeMeantToClose(const WrittenProof& proof);
 
 }  // namespace lacewright

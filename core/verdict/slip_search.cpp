@@ -11,6 +11,7 @@
 namespace lacewright {
 namespace {
 
+constexpr double kPlainRepeat = 3.0;  // log odds against a repeat of knit stitches alone
 constexpr double kNotDrawn = -4.0;  // log odds for a text that makes no chart
 constexpr std::size_t kRowsTried = 4;
 constexpr std::size_t kRowsTriedForClosing = 12;
@@ -164,6 +165,7 @@ std::optional<SlipSearch::Explanation> SlipSearch::explanation(std::size_t row,
     found.places = slip.kind == SlipUndone::Kind::LeftOut ? placesLeftOut(*written, found.meant)
                                                           : placesOfNew(found.meant);
     if (found.places.empty()) return std::nullopt;
+    if (isPlainRepeat(found.meant)) found.logOdds -= kPlainRepeat;
     found.logOdds += evidenceOf(row, found.meant, *written);
     return found;
 }
