@@ -33,7 +33,7 @@ std::unique_ptr<SlipFrame> SlipFrame::make(const WrittenPattern& text, std::size
         if (!frame->draw(text, row, size, room)) return nullptr;
         if ((cells = frame->cellsOf(written))) break;
     }
-    if (!cells || std::count(cells->begin(), cells->end(), kCovered) > 0) return nullptr;
+    if (!cells) return nullptr;
     Chart& chart = frame->straight_.chart;
     chart.rows.replace(static_cast<std::size_t>(frame->row_), makeRow(*cells, *chart.stitches));
     frame->alphabet_ = alphabetOf(chart);
@@ -52,7 +52,6 @@ bool SlipFrame::draw(const WrittenPattern& text, std::size_t row, std::size_t si
     straight_ = std::move(*straight);
     row_ = static_cast<int>(at - straight_.written.begin());
     side_ = text.rows[row].side;
-    if (straight_.chart.row(row_).traits().hasWide) return false;
     strips_ = stripsOf();
     std::size_t all = 0;
     for (const Strip& strip : strips_) all += strip.stitches;
@@ -68,28 +67,23 @@ bool SlipFrame::draw(const WrittenPattern& text, std::size_t row, std::size_t si
 std::vector<SlipFrame::Strip> SlipFrame::stripsOf() const {
     const Chart& chart = straight_.chart;
     std::vector<Strip> strips;
-    const auto add = [&](int first, int last, bool gapsFirst) {
-        Strip& strip = strips.emplace_back();
-        strip.gapsFirst = gapsFirst;
+    const auto add = [&](int first, int last) {
+        Strip& strip = strips.emplace_back(Strip{first, last, strips.empty(), 0});
         for (int column = first; column <= last; ++column) {
-            strip.columns.push_back(column);
-            const Stitch& stitch = (*chart.stitches)[chart.row(row_).at(column)];
-            if (stitch.kind != StitchKind::NoStitch) ++strip.stitches;
+            const StitchIndex cell = chart.row(row_).at(column);
+            if (cell != kCovered && (*chart.stitches)[cell].kind != StitchKind::NoStitch)
+                ++strip.stitches;
         }
     };
     int next = 1;
     for (const Repeat& repeat : chart.repeats) {
-        add(next, repeat.right - 1, next == 1);
-        add(repeat.right, repeat.left, false);
+        add(next, repeat.right - 1);
+        add(repeat.right, repeat.left);
         next = repeat.left + 1;
     }
-    add(next, chart.width, false);
-    if (side_ == Side::Right) return strips;
-    for (Strip& strip : strips) {
-        std::reverse(strip.columns.begin(), strip.columns.end());
-        strip.gapsFirst = !strip.gapsFirst;
-    }
-    std::reverse(strips.begin(), strips.end());
+    add(next, chart.width);
+    strips.front().gapsAtRight = strips.size() > 1;
+    if (side_ == Side::Wrong) std::reverse(strips.begin(), strips.end());
     return strips;
 }
 
@@ -114,7 +108,6 @@ std::optional<std::vector<StitchIndex>> SlipFrame::cellsOf(const PlacedRow& plac
         } else if (count > 0) {
             count = count + now[0] - before[0];
         }
-        if (count > strip.columns.size()) return std::nullopt;
         counts.push_back(count);
         length += count;
     }
@@ -124,11 +117,22 @@ std::optional<std::vector<StitchIndex>> SlipFrame::cellsOf(const PlacedRow& plac
     std::vector<StitchIndex> cells(static_cast<std::size_t>(chart.width), gap);
     std::size_t next = 0;
     for (std::size_t i = 0; i < strips_.size(); ++i) {
-        const auto& columns = strips_[i].columns;
-        const std::size_t skipped = strips_[i].gapsFirst ? columns.size() - counts[i] : 0;
-        for (std::size_t x = 0; x < counts[i]; ++x) {
-            const auto stitch = chart.stitches->find(placed.stitches[(*places)[next++]].id);
-            cells[static_cast<std::size_t>(columns[skipped + x] - 1)] = stitch.value_or(kCovered);
+        std::vector<StitchIndex> stitches;
+        int width = 0;
+        for (; stitches.size() < counts[i]; ++next) {
+            const auto stitch = chart.stitches->find(placed.stitches[(*places)[next]].id);
+            if (!stitch) return std::nullopt;
+            stitches.push_back(*stitch);
+            width += (*chart.stitches)[*stitch].span;
+        }
+        if (side_ == Side::Wrong) std::reverse(stitches.begin(), stitches.end());
+        const auto [first, last, gapsAtRight, count] = strips_[i];
+        if (width > last - first + 1) return std::nullopt;
+        auto at = static_cast<std::size_t>(gapsAtRight ? last - width : first - 1);
+        for (const StitchIndex stitch : stitches) {
+            cells[at++] = stitch;
+            for (int covered = 1; covered < (*chart.stitches)[stitch].span; ++covered)
+                cells[at++] = kCovered;
         }
     }
     return cells;
@@ -151,7 +155,8 @@ double SlipFrame::evidence(const PlacedRow& meant) const {
     const auto cells = cellsOf(meant);
     if (!cells) return kUnseen;
     const auto unseen = std::count_if(cells->begin(), cells->end(), [&](StitchIndex cell) {
-        return alphabet_.letterIn(row_, cell) < 0;
+        return cell != kCovered && (*straight_.chart.stitches)[cell].span == 1 &&
+               alphabet_.letterIn(row_, cell) < 0;
     });
     // A repeat that is drawn several times has one slip all the same.
     return (weightOf(*cells) - written_ + kUnseen * static_cast<double>(unseen)) / copies_;

@@ -24,10 +24,11 @@ class SlipFrame {
     double evidence(const PlacedRow& meant) const;
 
  private:
-    // Columns of one part of the straight chart, in working order, and how many hold a stitch.
+    // Columns of one part of the straight chart, and how many stitches they hold.
     struct Strip {
-        std::vector<int> columns;
-        bool gapsFirst = false;
+        int first = 1;
+        int last = 0;
+        bool gapsAtRight = false;  // or else at the left
         std::size_t stitches = 0;
     };
 
@@ -41,7 +42,7 @@ class SlipFrame {
     StraightChart straight_;
     int row_ = 0;  // row index
     Side side_ = Side::Right;
-    std::vector<Strip> strips_;
+    std::vector<Strip> strips_;  // in working order
     Alphabet alphabet_;
     std::unique_ptr<Beliefs> beliefs_;
     RowBeliefs view_;
