@@ -127,12 +127,11 @@ std::vector<float> Beliefs::habits(int y, Habits of) const {
         const bool edge = x < 1 || x + 1 >= grid_.width();
         const bool plainColumn = figuresInColumn_[static_cast<std::size_t>(x)] - self == 0;
         for (int letter = 0; letter < letters; ++letter) {
-            double log =
-                letter == 0
-                    ? std::log(1 - share)
-                    : std::log(share * alphabet_.shareWithout(
-                                           static_cast<Alphabet::Letter>(letter),
-                                           others ? grid_.at(x, y) : Alphabet::kNone));
+            double log = letter == 0
+                             ? std::log(1 - share)
+                             : std::log(share * alphabet_.shareWithout(
+                                                    static_cast<Alphabet::Letter>(letter),
+                                                    others ? grid_.at(x, y) : Alphabet::kNone));
             if (letter > 0 && edge && plainColumn) log -= kPlainEdge;
             weights[static_cast<std::size_t>(x * letters + letter)] = static_cast<float>(log);
         }

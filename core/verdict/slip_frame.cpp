@@ -28,7 +28,7 @@ std::unique_ptr<SlipFrame> SlipFrame::make(const WrittenPattern& text, std::size
                                            const PlacedRow& written) {
     std::unique_ptr<SlipFrame> frame(new SlipFrame);
     frame->model_ = meant;
-    std::optional<std::vector<StitchIndex>> cells;
+    std::optional<Cells> cells;
     for (const int room : {1, 6}) {  // a repeat drawn several times needs as many places more
         if (!frame->draw(text, row, size, room)) return nullptr;
         if ((cells = frame->cellsOf(written))) break;
@@ -37,11 +37,54 @@ std::unique_ptr<SlipFrame> SlipFrame::make(const WrittenPattern& text, std::size
     Chart& chart = frame->straight_.chart;
     chart.rows.replace(static_cast<std::size_t>(frame->row_), makeRow(*cells, *chart.stitches));
     frame->alphabet_ = alphabetOf(chart);
-    frame->beliefs_ = std::make_unique<Beliefs>(chart, frame->alphabet_, frame->row_);
-    if (!frame->beliefs_->grid().holds(frame->row_)) return nullptr;
-    frame->view_ = frame->beliefs_->of(frame->row_);
-    frame->written_ = frame->weightOf(*cells);
-    return frame;
+    for (const Laying laying : {Laying::AsDrawn, Laying::OtherEnd, Laying::Middle}) {
+        if (!frame->hear(laying, *cells)) break;
+    }
+    return frame->voices_.empty() ? nullptr : std::move(frame);
+}
+
+bool SlipFrame::hear(Laying laying, const Cells& written) {
+    Chart chart = straight_.chart;
+    bool differs = laying == Laying::AsDrawn;
+    for (int row = 0; row < chart.height(); ++row) {
+        const Cells& drawn = straight_.chart.row(row).cells();
+        Cells cells = laid(drawn, laying);
+        if (cells == drawn) continue;
+        differs = true;
+        chart.rows.replace(static_cast<std::size_t>(row),
+                           makeRow(std::move(cells), *chart.stitches));
+    }
+    if (!differs) return false;
+    auto beliefs = std::make_unique<Beliefs>(chart, alphabet_, row_);
+    if (!beliefs->grid().holds(row_)) return false;
+    Voice& voice = voices_.emplace_back();
+    voice.laying = laying;
+    voice.row = beliefs->of(row_);
+    voice.beliefs = std::move(beliefs);
+    voice.written = weightOf(written, voice);
+    return true;
+}
+
+// Each strip moved to its other end, or to the middle.
+SlipFrame::Cells SlipFrame::laid(const Cells& cells, Laying laying) const {
+    if (laying == Laying::AsDrawn) return cells;
+    Cells moved = cells;
+    for (const Strip& strip : strips_) {
+        const auto first = moved.begin() + (strip.first - 1);
+        const auto last = moved.begin() + strip.last;
+        const auto isStitch = [&](StitchIndex cell) { return cell != gap_; };
+        const auto begin = std::find_if(first, last, isStitch);
+        if (begin == last) continue;
+        const auto end = std::find_if(std::make_reverse_iterator(last),
+                                      std::make_reverse_iterator(begin), isStitch)
+                             .base();
+        const auto free = (last - first) - (end - begin);
+        const auto right = laying == Laying::Middle ? free / 2 : strip.gapsAtRight ? 0 : free;
+        const Cells stitches(begin, end);
+        std::fill(first, last, gap_);
+        std::copy(stitches.begin(), stitches.end(), first + right);
+    }
+    return moved;
 }
 
 bool SlipFrame::draw(const WrittenPattern& text, std::size_t row, std::size_t size, int room) {
@@ -50,6 +93,7 @@ bool SlipFrame::draw(const WrittenPattern& text, std::size_t row, std::size_t si
     const auto at = std::find(straight->written.begin(), straight->written.end(), row);
     if (at == straight->written.end()) return false;
     straight_ = std::move(*straight);
+    gap_ = straight_.chart.stitches->find("no-stitch").value();
     row_ = static_cast<int>(at - straight_.written.begin());
     side_ = text.rows[row].side;
     strips_ = stripsOf();
@@ -71,8 +115,7 @@ std::vector<SlipFrame::Strip> SlipFrame::stripsOf() const {
         Strip& strip = strips.emplace_back(Strip{first, last, strips.empty(), 0});
         for (int column = first; column <= last; ++column) {
             const StitchIndex cell = chart.row(row_).at(column);
-            if (cell != kCovered && (*chart.stitches)[cell].kind != StitchKind::NoStitch)
-                ++strip.stitches;
+            if (cell != kCovered && cell != gap_) ++strip.stitches;
         }
     };
     int next = 1;
@@ -87,7 +130,7 @@ std::vector<SlipFrame::Strip> SlipFrame::stripsOf() const {
     return strips;
 }
 
-std::optional<std::vector<StitchIndex>> SlipFrame::cellsOf(const PlacedRow& placed) const {
+std::optional<SlipFrame::Cells> SlipFrame::cellsOf(const PlacedRow& placed) const {
     const Chart& chart = straight_.chart;
     const auto copies = static_cast<std::size_t>(copies_);
     // How many stitches of each strip there are now: parts and strips may part at other places,
@@ -113,8 +156,7 @@ std::optional<std::vector<StitchIndex>> SlipFrame::cellsOf(const PlacedRow& plac
     }
     const auto places = placed.unfolded(length);
     if (!places) return std::nullopt;
-    const StitchIndex gap = chart.stitches->find("no-stitch").value();
-    std::vector<StitchIndex> cells(static_cast<std::size_t>(chart.width), gap);
+    Cells cells(static_cast<std::size_t>(chart.width), gap_);
     std::size_t next = 0;
     for (std::size_t i = 0; i < strips_.size(); ++i) {
         std::vector<StitchIndex> stitches;
@@ -139,16 +181,15 @@ std::optional<std::vector<StitchIndex>> SlipFrame::cellsOf(const PlacedRow& plac
 }
 
 // What stands in the gaps at the end of a part is no evidence.
-double SlipFrame::weightOf(const std::vector<StitchIndex>& cells) const {
+double SlipFrame::weightOf(const Cells& cells, const Voice& voice) const {
     std::vector<Alphabet::Letter> letters;
     double gaps = 0;
-    for (const StitchIndex cell : cells) {
-        const auto letter = alphabet_.letterIn(row_, cell);
-        const bool isGap = letter == alphabet_.noStitch;
-        if (isGap) gaps += view_.asRow[letters.size() * static_cast<std::size_t>(view_.letters)];
-        letters.push_back(isGap ? Alphabet::kNone : letter);
+    for (const StitchIndex cell : laid(cells, voice.laying)) {
+        if (cell == gap_)
+            gaps += voice.row.asRow[letters.size() * static_cast<std::size_t>(voice.row.letters)];
+        letters.push_back(cell == gap_ ? Alphabet::kNone : alphabet_.letterIn(row_, cell));
     }
-    return beliefs_->weightOf(view_, letters) - gaps;
+    return voice.beliefs->weightOf(voice.row, letters) - gaps;
 }
 
 double SlipFrame::evidence(const PlacedRow& meant) const {
@@ -158,8 +199,10 @@ double SlipFrame::evidence(const PlacedRow& meant) const {
         return cell != kCovered && (*straight_.chart.stitches)[cell].span == 1 &&
                alphabet_.letterIn(row_, cell) < 0;
     });
-    // A repeat that is drawn several times has one slip all the same.
-    return (weightOf(*cells) - written_ + kUnseen * static_cast<double>(unseen)) / copies_;
+    double evidence = kUnseen * static_cast<double>(unseen);
+    for (const Voice& voice : voices_)
+        evidence += (weightOf(*cells, voice) - voice.written) / static_cast<double>(voices_.size());
+    return evidence / copies_;  // a repeat that is drawn several times has one slip all the same
 }
 
 }  // namespace lacewright

@@ -31,24 +31,35 @@ class SlipFrame {
         bool gapsAtRight = false;  // or else at the left
         std::size_t stitches = 0;
     };
+    using Cells = std::vector<StitchIndex>;
+    // Rows of other lengths agree with one another at one end, at the other, or about the middle.
+    enum class Laying : std::uint8_t { AsDrawn, OtherEnd, Middle };
+    // What the rest of the text says when it is laid so.
+    struct Voice {
+        Laying laying = Laying::AsDrawn;
+        std::unique_ptr<Beliefs> beliefs;
+        RowBeliefs row;
+        double written = 0;  // log weight of the row as written
+    };
 
     SlipFrame() = default;
     bool draw(const WrittenPattern& text, std::size_t row, std::size_t size, int room);
     std::vector<Strip> stripsOf() const;
+    bool hear(Laying laying, const Cells& written);
     // The row's cells with these stitches, each strip as many more or fewer as its part has.
-    std::optional<std::vector<StitchIndex>> cellsOf(const PlacedRow& placed) const;
-    double weightOf(const std::vector<StitchIndex>& cells) const;
+    std::optional<Cells> cellsOf(const PlacedRow& placed) const;
+    Cells laid(const Cells& cells, Laying laying) const;
+    double weightOf(const Cells& cells, const Voice& voice) const;
 
     StraightChart straight_;
+    StitchIndex gap_ = kCovered;
     int row_ = 0;  // row index
     Side side_ = Side::Right;
     std::vector<Strip> strips_;  // in working order
     Alphabet alphabet_;
-    std::unique_ptr<Beliefs> beliefs_;
-    RowBeliefs view_;
-    double written_ = 0;  // log weight of the row as written
-    int copies_ = 1;      // of the row's repeat in the chart
-    PlacedRow model_;     // the row the frame was made of
+    std::vector<Voice> voices_;
+    int copies_ = 1;   // of the row's repeat in the chart
+    PlacedRow model_;  // the row the frame was made of
 };
 
 }  // namespace lacewright

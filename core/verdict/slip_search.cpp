@@ -12,7 +12,7 @@ namespace lacewright {
 namespace {
 
 constexpr double kPlainRepeat = 3.0;  // log odds against a repeat of knit stitches alone
-constexpr double kNotDrawn = -4.0;  // log odds for a text that makes no chart
+constexpr double kNotDrawn = -4.0;    // log odds for a text that makes no chart
 constexpr std::size_t kRowsTried = 4;
 constexpr std::size_t kRowsTriedForClosing = 12;
 constexpr int kMostCost = 20'000;  // rows proven for one finding
