@@ -5,6 +5,7 @@
 #include <numeric>
 
 #include "core/stitch/catalogue.h"
+#include "core/verdict/row_mirror.h"
 #include "core/verdict/slip_odds.h"
 #include "core/verdict/slip_window.h"
 
@@ -166,7 +167,8 @@ std::optional<SlipSearch::Explanation> SlipSearch::explanation(std::size_t row,
                                                           : placesOfNew(found.meant);
     if (found.places.empty()) return std::nullopt;
     if (isPlainRepeat(found.meant)) found.logOdds -= kPlainRepeat;
-    found.logOdds += evidenceOf(row, found.meant, *written);
+    found.logOdds +=
+        evidenceOf(row, found.meant, *written) + mirrorOdds(found.meant) - mirrorOdds(*written);
     return found;
 }
 
