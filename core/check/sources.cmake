@@ -26,6 +26,7 @@ target_sources(core PRIVATE
     check/parting.cpp
     check/proven.cpp
     check/row_case.cpp
+    check/row_mirror.cpp
     check/row_odds.cpp
     check/row_shifts.cpp
     check/rules/balance.cpp

@@ -4,8 +4,8 @@
 #include <cmath>
 #include <numeric>
 
+#include "core/check/row_mirror.h"
 #include "core/stitch/catalogue.h"
-#include "core/verdict/row_mirror.h"
 #include "core/verdict/slip_odds.h"
 #include "core/verdict/slip_window.h"
 
@@ -71,6 +71,30 @@ std::vector<std::size_t> placesLeftOut(const PlacedRow& written, const PlacedRow
         compare({0, written.stitches.size(), false, {}}, {0, meant.stitches.size(), false, {}});
     }
     return places;
+}
+
+// Of the first repeat, or of the whole row if it has none.
+double mirrorOddsOf(const PlacedRow& row) {
+    const StitchCatalogue& stitches = *builtInStitches();
+    const auto repeat = std::find_if(row.parts.begin(), row.parts.end(),
+                                     [](const PlacedRow::Part& part) { return part.repeats; });
+    const bool ring = repeat != row.parts.end();
+    const std::size_t first = ring ? repeat->first : 0;
+    const std::size_t end = ring ? first + repeat->length : row.stitches.size();
+    std::vector<MirrorStitch> seen;
+    std::map<std::string, int> ownNames;  // below 0
+    for (std::size_t i = first; i < end; ++i) {
+        const RowStitch& stitch = row.stitches[i];
+        const auto index = stitch.own ? std::nullopt : stitches.find(stitch.id);
+        if (index) {
+            seen.push_back(mirrorStitch(stitches, *index));
+            continue;
+        }
+        const int name =
+            ownNames.try_emplace(stitch.id, -1 - static_cast<int>(ownNames.size())).first->second;
+        seen.push_back({name, name, stitch.takes != 1 || stitch.makes != 1, false});
+    }
+    return mirrorOdds(seen, ring);
 }
 
 std::string inWords(const RowStitch& stitch, Side side) {
@@ -168,7 +192,7 @@ std::optional<SlipSearch::Explanation> SlipSearch::explanation(std::size_t row,
     if (found.places.empty()) return std::nullopt;
     if (isPlainRepeat(found.meant)) found.logOdds -= kPlainRepeat;
     found.logOdds +=
-        evidenceOf(row, found.meant, *written) + mirrorOdds(found.meant) - mirrorOdds(*written);
+        evidenceOf(row, found.meant, *written) + mirrorOddsOf(found.meant) - mirrorOddsOf(*written);
     return found;
 }
 

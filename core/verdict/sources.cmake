@@ -1,7 +1,6 @@
 target_sources(core PRIVATE
     verdict/empty_repeat.cpp
     verdict/placed_row.cpp
-    verdict/row_mirror.cpp
     verdict/row_slips.cpp
     verdict/slip_frame.cpp
     verdict/slip_odds.cpp

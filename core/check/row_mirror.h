@@ -1,0 +1,25 @@
+#pragma once
+
+#include <vector>
+
+#include "core/stitch/catalogue.h"
+
+namespace lacewright {
+
+// A stitch of a row as a mirror sees it.
+struct MirrorStitch {
+    int name = 0;    // the same for the same stitch
+    int mirror = 0;  // the name of its mirror image
+    bool figure = false;
+    bool centred = false;  // a double decrease
+    bool operator==(const MirrorStitch&) const = default;
+};
+MirrorStitch mirrorStitch(const StitchCatalogue& stitches, StitchIndex index);
+
+// Log odds that stitches of a row are what they are because one half mirrors the other, against no
+// such relation: lace is often drawn about a centred decrease, and its repeat or the whole row then
+// reads the same from both sides. Leans change sides or, in books that know one decrease only,
+// stay. 0 or less for stitches that mirror nowhere. `ring`: those of a repeat, whose ends meet.
+double mirrorOdds(const std::vector<MirrorStitch>& stitches, bool ring);
+
+}  // namespace lacewright
