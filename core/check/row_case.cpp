@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/check/log_odds.h"
+#include "core/check/row_mirror.h"
 #include "core/check/slips.h"
 
 namespace lacewright {
@@ -29,6 +30,9 @@ std::map<int, RowOdds> oddsOf(const Chart& chart, int rowIndex, const Beliefs& b
     const auto stitchOf = [&](Alphabet::Letter letter) -> const Stitch& {
         return (*chart.stitches)[alphabet.stitchIn(rowIndex, letter)];
     };
+    const RowMirror mirror(*chart.stitches, groups);
+    std::vector<StitchIndex> redrawn = chart.row(rowIndex).cells();
+    const double mirrored = mirror.odds(redrawn);
     std::map<int, std::vector<CellAlternatives>> cells;
     for (int x = 0; x < chart.width; ++x) {
         const auto drawn = beliefs.grid().at(x, y);
@@ -39,10 +43,14 @@ std::map<int, RowOdds> oddsOf(const Chart& chart, int rowIndex, const Beliefs& b
             const int takes = stitchOf(letter).takes - stitchOf(drawn).takes;
             const int makes = stitchOf(letter).makes - stitchOf(drawn).makes;
             if (takes == 0 && makes == 0) continue;
+            redrawn[static_cast<std::size_t>(x)] = alphabet.stitchIn(rowIndex, letter);
             const double log = row.of(x)[letter] - row.of(x)[drawn];
+            const double alone = std::exp(mirror.odds(redrawn) - mirrored);
+            redrawn[static_cast<std::size_t>(x)] = alphabet.stitchIn(rowIndex, drawn);
             cell.others.push_back(
                 {letter, takes, makes,
-                 each * slipsIn(alphabet, letter) * std::exp(std::clamp(log, -kSurest, kSurest))});
+                 each * slipsIn(alphabet, letter) * std::exp(std::clamp(log, -kSurest, kSurest)),
+                 alone});
         }
         cells[groups[static_cast<std::size_t>(x)]].push_back(std::move(cell));
     }

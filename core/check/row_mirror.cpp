@@ -16,9 +16,9 @@ constexpr double kAboutMiddle = 0.3;
 constexpr double kPlain = 0.2;
 constexpr double kFigure = 2.5;
 constexpr double kSurest = 12.0;
-constexpr std::size_t kFewest = 3;    // stitches that can mirror
-constexpr std::size_t kWidest = 40;   // repeats in which every axis is looked at
-constexpr double kMostCentred = 6;    // decreases that may each be the centre
+constexpr std::size_t kFewest = 3;   // stitches that can mirror
+constexpr std::size_t kWidest = 40;  // repeats in which every axis is looked at
+constexpr double kMostCentred = 6;   // decreases that may each be the centre
 
 using Row = std::vector<MirrorStitch>;
 
@@ -38,10 +38,21 @@ std::optional<double> foretold(const Row& row, std::size_t axis, bool ring, bool
     return figures ? std::optional(std::min(sum, kSurest)) : std::nullopt;
 }
 
+// A row that knows both leans swaps them.
+bool leansBothWays(const Row& row) {
+    return std::any_of(row.begin(), row.end(), [&](const MirrorStitch& one) {
+        return one.mirror != one.name &&
+               std::any_of(row.begin(), row.end(),
+                           [&](const MirrorStitch& other) { return other.name == one.mirror; });
+    });
+}
+
 double oddsAbout(const Row& row, std::size_t axis, bool ring) {
     double best = 0;
     for (const bool swaps : {true, false}) {
-        if (const auto log = foretold(row, axis, ring, swaps)) best = std::max(best, std::exp(*log));
+        const auto log = foretold(row, axis, ring, swaps);
+        if (log) best = std::max(best, std::exp(*log));
+        if (log || leansBothWays(row)) break;
     }
     return best;
 }
@@ -71,6 +82,25 @@ double mirrorOdds(const Row& row, bool ring) {
             odds += kAboutDecrease / centred * oddsAbout(row, 2 * x % row.size(), true);
     }
     return std::log(odds);
+}
+
+RowMirror::RowMirror(const StitchCatalogue& stitches, const std::vector<int>& groups)
+    : stitches_(stitches), groups_(groups) {
+    for (const int group : groups) groupCount_ = std::max(groupCount_, group + 1);
+}
+
+double RowMirror::odds(const std::vector<StitchIndex>& cells) const {
+    std::vector<Row> rows(static_cast<std::size_t>(std::max(1, groupCount_)));
+    for (std::size_t x = 0; x < cells.size(); ++x) {
+        const bool edge = groupCount_ > 0 && groups_[x] < 0;
+        if (edge || cells[x] == kCovered || stitches_[cells[x]].kind == StitchKind::NoStitch)
+            continue;
+        rows[static_cast<std::size_t>(std::max(0, groups_[x]))].push_back(
+            mirrorStitch(stitches_, cells[x]));
+    }
+    double odds = 0;
+    for (const Row& row : rows) odds += mirrorOdds(row, groupCount_ > 0);
+    return odds;
 }
 
 }  // namespace lacewright

@@ -22,4 +22,19 @@ MirrorStitch mirrorStitch(const StitchCatalogue& stitches, StitchIndex index);
 // stay. 0 or less for stitches that mirror nowhere. `ring`: those of a repeat, whose ends meet.
 double mirrorOdds(const std::vector<MirrorStitch>& stitches, bool ring);
 
+// The same of the cells of one chart row: the sum over its repeats or, where it has none, of the
+// whole row.
+class RowMirror {
+ public:
+    // Requires: groups = groupsOf the row's path, and as many cells as groups from here on.
+    RowMirror(const StitchCatalogue& stitches, const std::vector<int>& groups);
+
+    double odds(const std::vector<StitchIndex>& cells) const;
+
+ private:
+    const StitchCatalogue& stitches_;
+    const std::vector<int>& groups_;
+    int groupCount_ = 0;
+};
+
 }  // namespace lacewright

@@ -2,7 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
+
+#include "core/check/log_odds.h"
 
 namespace lacewright {
 namespace {
@@ -70,8 +71,32 @@ RowOdds::Layers RowOdds::layersOf(Combine combine) const {
     return layers;
 }
 
-double RowOdds::logSum(int takes, int makes) const {
+std::vector<RowOdds::Single> RowOdds::singles(int takes, int makes) const {
+    std::vector<Single> found;
+    for (std::size_t i = 0; i < cells_.size(); ++i) {
+        for (const Alternative& other : cells_[i].others) {
+            if (other.takes == takes && other.makes == makes) found.push_back({i, &other});
+        }
+    }
+    return found;
+}
+
+// As if no change were likelier alone.
+double RowOdds::logOfSets(int takes, int makes) const {
     return std::log(sums_.to[0][slot(takes, makes)]) + sums_.toScale[0];
+}
+
+double RowOdds::logSum(int takes, int makes) const {
+    const double sets = logOfSets(takes, makes);
+    double largest = sets;
+    const auto alone = singles(takes, makes);
+    for (const Single& single : alone)
+        largest = std::max(largest, std::log(single.other->odds * single.other->alone));
+    if (largest == kImpossible) return kImpossible;
+    double sum = std::exp(sets - largest);
+    for (const Single& single : alone)
+        sum += single.other->odds * (single.other->alone - 1) * std::exp(-largest);
+    return sum > 0 ? std::log(sum) + largest : kImpossible;
 }
 
 std::vector<double> RowOdds::shares(int takes, int makes) const {
@@ -94,6 +119,13 @@ std::vector<double> RowOdds::shares(int takes, int makes) const {
         }
         shares.push_back(changed > 0 ? changed / (kept + changed) : 0);
     }
+    const double all = logSum(takes, makes);
+    if (all == kImpossible) return shares;
+    const double sets = std::exp(logOfSets(takes, makes) - all);
+    for (double& share : shares) share *= sets;
+    for (const Single& single : singles(takes, makes))
+        shares[single.cell] += single.other->odds * (single.other->alone - 1) * std::exp(-all);
+    for (double& share : shares) share = std::clamp(share, 0.0, 1.0);
     return shares;
 }
 
@@ -151,6 +183,13 @@ std::vector<LetterRepair> RowOdds::best(int takes, int makes, std::size_t count)
                      [](const Forced& a, const Forced& b) { return a.logOdds > b.logOdds; });
     if (forced.size() > kTries * count) forced.resize(kTries * count);
     std::vector<LetterRepair> repairs;
+    for (const Single& single : singles(takes, makes)) {
+        const double odds = single.other->odds * single.other->alone;
+        if (odds > 0)
+            repairs.push_back(
+                {{{cells_[single.cell].column, single.other->letter}}, std::log(odds)});
+    }
+    std::size_t sets = 0;
     for (const Forced& f : forced) {
         LetterRepair repair{{{cells_[f.cell].column, f.other->letter}}, f.logOdds};
         traceBack(bests_.from, true, f.cell, f.takesBefore, f.makesBefore, repair.changes);
@@ -160,9 +199,15 @@ std::vector<LetterRepair> RowOdds::best(int takes, int makes, std::size_t count)
                   [](const auto& a, const auto& b) { return a.column < b.column; });
         const bool known = std::any_of(repairs.begin(), repairs.end(),
                                        [&](const auto& r) { return r.changes == repair.changes; });
-        if (!known) repairs.push_back(std::move(repair));
-        if (repairs.size() == count) break;
+        if (!known) {
+            repairs.push_back(std::move(repair));
+            ++sets;
+        }
+        if (sets == count) break;
     }
+    std::stable_sort(repairs.begin(), repairs.end(),
+                     [](const auto& a, const auto& b) { return a.logOdds > b.logOdds; });
+    if (repairs.size() > count) repairs.resize(count);
     return repairs;
 }
 

@@ -16,6 +16,7 @@ struct Alternative {
     int takes = 0;
     int makes = 0;
     double odds = 0;
+    double alone = 1;  // times as likely where it is the only change of the row
 };
 
 struct CellAlternatives {
@@ -60,6 +61,13 @@ class RowOdds {
         std::vector<double> toScale;
     };
     enum class Combine { Sum, Best };
+    // Changes that have the effect by themselves.
+    struct Single {
+        std::size_t cell = 0;
+        const Alternative* other = nullptr;
+    };
+    std::vector<Single> singles(int takes, int makes) const;
+    double logOfSets(int takes, int makes) const;
     Layers layersOf(Combine combine) const;
     Layer step(const Layer& layer, const CellAlternatives& cell, Combine combine) const;
     bool within(int takes, int makes) const;

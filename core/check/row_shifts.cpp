@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/check/row_mirror.h"
 #include "core/check/slips.h"
 
 namespace lacewright {
@@ -26,6 +27,7 @@ class ShiftSearch {
           groups_(groups),
           wanted_(wanted),
           ends_(ends),
+          mirror_(*chart.stitches, groups),
           drawn_(chart.row(rowIndex).cells()),
           asDrawn_(beliefs.weightOf(row, lettersOf(drawn_))),
           atFirst_(beliefs.weightOf(row, lettersOf(drawn_), kMapsAtFirst)) {
@@ -151,6 +153,8 @@ class ShiftSearch {
 
     // The likeliest by a few symmetries are judged by all of them.
     std::vector<RowShift> likeliest() {
+        const double mirrored = mirror_.odds(drawn_);
+        for (RowShift& shift : shifts_) shift.logOdds += mirror_.odds(shift.after) - mirrored;
         const auto likelier = [](const auto& a, const auto& b) { return a.logOdds > b.logOdds; };
         std::stable_sort(shifts_.begin(), shifts_.end(), likelier);
         if (shifts_.size() > kShiftsKept) shifts_.resize(kShiftsKept);
@@ -171,6 +175,7 @@ class ShiftSearch {
     const std::vector<int>& groups_;
     const GroupMoves& wanted_;
     const OpenEnds& ends_;
+    RowMirror mirror_;
     const Cells& drawn_;
     double asDrawn_;
     double atFirst_;
