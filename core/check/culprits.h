@@ -10,6 +10,7 @@
 #include "core/check/misfits.h"
 #include "core/check/open_ends.h"
 #include "core/check/row_case.h"
+#include "core/check/row_mirror.h"
 
 // Which cells make rows misfit, and what would mend them: the beliefs about each cell under the
 // exact constraint of the counts, within rows (RowOdds) and from row to row (a chain over what each
@@ -91,7 +92,7 @@ class CulpritSearch {
     void addShifts(int rowIndex, std::vector<Repair>& repairs);
     std::vector<OddCell> oddInRow(int rowIndex, const Beliefs& beliefs);
     OddCell oddCell(int rowIndex, int column, int group, bool selvedge, const Beliefs& beliefs,
-                    const float* weights) const;
+                    const float* weights, const RowMirror& mirror) const;
     void addShifted(int rowIndex, double inPlace, std::vector<OddCell>& odd);
     std::optional<Repair> jointRepair(int rowIndex);
     // The rows that may be to blame, and whether by what they make or by what they take.

@@ -18,7 +18,8 @@ constexpr double kShiftsRarer = 3.0;  // log odds against a shift, where no coun
 }  // namespace
 
 CulpritSearch::OddCell CulpritSearch::oddCell(int row, int column, int group, bool selvedge,
-                                              const Beliefs& beliefs, const float* weights) const {
+                                              const Beliefs& beliefs, const float* weights,
+                                              const RowMirror& mirror) const {
     const auto drawn = beliefs.grid().at(column - 1, row - beliefs.grid().firstRow());
     OddCell odd{{row, column, kImpossible}, kCovered, {}, kImpossible};
     if (drawn < 0) return odd;
@@ -26,12 +27,16 @@ CulpritSearch::OddCell CulpritSearch::oddCell(int row, int column, int group, bo
         return (*chart_.stitches)[alphabet_.stitchIn(row, letter)];
     };
     double likeliest = kImpossible;
+    std::vector<StitchIndex> cells = chart_.row(row).cells();
+    const double mirrored = mirror.odds(cells);
     for (int i = 0; i < alphabet_.size(); ++i) {
         const auto letter = static_cast<Alphabet::Letter>(i);
         const GroupMove move{stitchOf(letter).takes - stitchOf(drawn).takes,
                              stitchOf(letter).makes - stitchOf(drawn).makes};
         if (letter == drawn || !ends_.allow(row, group, move)) continue;
         double belief = weights[letter] - weights[drawn];
+        cells[static_cast<std::size_t>(column - 1)] = alphabet_.stitchIn(row, letter);
+        belief += mirror.odds(cells) - mirrored;
         if (selvedge) belief = std::min(belief, kSelvedge);
         const bool leanSwapped = alphabet_.mirrors[Alphabet::placeOf(letter)] == drawn;
         const double log =
@@ -68,11 +73,13 @@ void CulpritSearch::addShifted(int row, double inPlace, std::vector<OddCell>& od
 std::vector<CulpritSearch::OddCell> CulpritSearch::oddInRow(int row, const Beliefs& beliefs) {
     const RowBeliefs rowBeliefs = beliefs.of(row);
     const auto groups = groupsOf(pathOn(chart_, row, nullptr), chart_.width);
+    const RowMirror mirror(*chart_.stitches, groups);
     std::vector<OddCell> odd;
     for (int column = 1; column <= chart_.width; ++column) {
         const int group = groups[static_cast<std::size_t>(column - 1)];
         const bool selvedge = (column == 1 || column == chart_.width) && group == kOutsideRepeats;
-        OddCell cell = oddCell(row, column, group, selvedge, beliefs, rowBeliefs.of(column - 1));
+        OddCell cell =
+            oddCell(row, column, group, selvedge, beliefs, rowBeliefs.of(column - 1), mirror);
         if (cell.cell.weight >= kLeastOdd) odd.push_back(std::move(cell));
     }
     addShifted(row, rowBeliefs.inPlace, odd);

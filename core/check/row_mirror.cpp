@@ -4,6 +4,8 @@
 #include <cmath>
 #include <optional>
 
+#include "core/check/misfits.h"
+
 namespace lacewright {
 namespace {
 
@@ -20,11 +22,11 @@ constexpr std::size_t kFewest = 3;   // stitches that can mirror
 constexpr std::size_t kWidest = 40;  // repeats in which every axis is looked at
 constexpr double kMostCentred = 6;   // decreases that may each be the centre
 
-using Row = std::vector<MirrorStitch>;
+using Stitches = std::vector<MirrorStitch>;
 
 // The logarithm of the odds of the half that the other foretells; nothing when they part, or when
 // nothing but plain stitches mirrors.
-std::optional<double> foretold(const Row& row, std::size_t axis, bool ring, bool swaps) {
+std::optional<double> foretold(const Stitches& row, std::size_t axis, bool ring, bool swaps) {
     double sum = 0;
     bool figures = false;
     for (std::size_t x = 0; x < row.size(); ++x) {
@@ -39,15 +41,21 @@ std::optional<double> foretold(const Row& row, std::size_t axis, bool ring, bool
 }
 
 // A row that knows both leans swaps them.
-bool leansBothWays(const Row& row) {
-    return std::any_of(row.begin(), row.end(), [&](const MirrorStitch& one) {
-        return one.mirror != one.name &&
-               std::any_of(row.begin(), row.end(),
-                           [&](const MirrorStitch& other) { return other.name == one.mirror; });
-    });
+bool leansBothWays(const Stitches& row) {
+    std::vector<MirrorStitch> leaning;  // each once
+    for (const MirrorStitch& stitch : row) {
+        if (stitch.mirror == stitch.name) continue;
+        const auto sees = [&](int name) {
+            return std::any_of(leaning.begin(), leaning.end(),
+                               [&](const MirrorStitch& other) { return other.name == name; });
+        };
+        if (sees(stitch.mirror)) return true;
+        if (!sees(stitch.name)) leaning.push_back(stitch);
+    }
+    return false;
 }
 
-double oddsAbout(const Row& row, std::size_t axis, bool ring) {
+double oddsAbout(const Stitches& row, std::size_t axis, bool ring) {
     double best = 0;
     for (const bool swaps : {true, false}) {
         const auto log = foretold(row, axis, ring, swaps);
@@ -66,7 +74,7 @@ MirrorStitch mirrorStitch(const StitchCatalogue& stitches, StitchIndex index) {
             stitch.takes == 3 && stitch.makes == 1};
 }
 
-double mirrorOdds(const Row& row, bool ring) {
+double mirrorOdds(const Stitches& row, bool ring) {
     if (row.size() < kFewest) return 0;
     if (!ring)
         return std::log(1 - kAboutMiddle + kAboutMiddle * oddsAbout(row, row.size() - 1, false));
@@ -85,21 +93,26 @@ double mirrorOdds(const Row& row, bool ring) {
 }
 
 RowMirror::RowMirror(const StitchCatalogue& stitches, const std::vector<int>& groups)
-    : stitches_(stitches), groups_(groups) {
+    : groups_(groups), stitches_(1), takesPart_(1, false) {
     for (const int group : groups) groupCount_ = std::max(groupCount_, group + 1);
+    for (std::size_t i = 1; i <= stitches.size(); ++i) {
+        const auto index = static_cast<StitchIndex>(i);
+        stitches_.push_back(mirrorStitch(stitches, index));
+        takesPart_.push_back(stitches[index].kind != StitchKind::NoStitch);
+    }
 }
 
 double RowMirror::odds(const std::vector<StitchIndex>& cells) const {
-    std::vector<Row> rows(static_cast<std::size_t>(std::max(1, groupCount_)));
-    for (std::size_t x = 0; x < cells.size(); ++x) {
-        const bool edge = groupCount_ > 0 && groups_[x] < 0;
-        if (edge || cells[x] == kCovered || stitches_[cells[x]].kind == StitchKind::NoStitch)
-            continue;
-        rows[static_cast<std::size_t>(std::max(0, groups_[x]))].push_back(
-            mirrorStitch(stitches_, cells[x]));
-    }
     double odds = 0;
-    for (const Row& row : rows) odds += mirrorOdds(row, groupCount_ > 0);
+    Stitches row;
+    const bool ring = groupCount_ > 0;
+    for (int group = ring ? 0 : kOutsideRepeats; group < groupCount_; ++group) {
+        row.clear();
+        for (std::size_t x = 0; x < cells.size(); ++x) {
+            if (groups_[x] == group && takesPart_[cells[x]]) row.push_back(stitches_[cells[x]]);
+        }
+        odds += mirrorOdds(row, ring);
+    }
     return odds;
 }
 

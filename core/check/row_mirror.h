@@ -32,9 +32,10 @@ class RowMirror {
     double odds(const std::vector<StitchIndex>& cells) const;
 
  private:
-    const StitchCatalogue& stitches_;
     const std::vector<int>& groups_;
     int groupCount_ = 0;
+    std::vector<MirrorStitch> stitches_;  // by index
+    std::vector<bool> takesPart_;         // by index
 };
 
 }  // namespace lacewright
