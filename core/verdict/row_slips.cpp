@@ -10,6 +10,7 @@
 namespace lacewright {
 namespace {
 
+constexpr int kLongestRun = 100;  // of like stitches, within which slips are looked for
 constexpr const char* kUsual = "Row 1: k1, p1, yo, k2tog, ssk, p2tog, sk2p";
 
 bool sameWork(const Working& a, const Working& b) {
@@ -107,7 +108,7 @@ class Visitor {
             return part;
         };
         const int count = working.count.of(size_);
-        for (int j = 0; j < count; ++j) {
+        for (int j = 0; j < std::min(count, kLongestRun); ++j) {
             const auto rest = lessened(working.count, j);
             const auto others = lessened(working.count, j + 1);
             if (!rest) break;

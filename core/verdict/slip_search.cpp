@@ -17,7 +17,7 @@ constexpr double kNotDrawn = -4.0;    // log odds for a text that makes no chart
 constexpr std::size_t kRowsTried = 4;
 constexpr std::size_t kRowsTriedForClosing = 12;
 constexpr int kMostCost = 20'000;  // rows proven for one finding
-constexpr int kCostOfWindow = 4;
+constexpr int kCostOfTrial = 3;
 constexpr double kLeastWeight = 0.002;
 constexpr std::size_t kMostSuspects = 12;
 constexpr std::size_t kMostMends = 3;
@@ -198,12 +198,13 @@ std::optional<SlipSearch::Explanation> SlipSearch::explanation(std::size_t row,
 
 void SlipSearch::tryRow(std::size_t row, const Finding& finding, std::vector<Explanation>& found) {
     std::optional<SlipWindow> window = SlipWindow::make(pattern_, proof_, row, finding, size_);
-    const int cost = window ? kCostOfWindow : static_cast<int>(pattern_.rows.size());
+    const auto all = static_cast<int>(pattern_.rows.size());
+    const int cost = kCostOfTrial + (window ? static_cast<int>(window->rows()) : all);
     forEachSlip(pattern_.rows[row], letters_, size_, [&](const SlipUndone& slip) {
         if (costLeft_ <= 0) return;
         costLeft_ -= cost;
         if (window && !window->mayExplain(slip.elements)) return;
-        if (window) costLeft_ -= static_cast<int>(pattern_.rows.size());
+        if (window) costLeft_ -= all;
         trial_.rows[row].elements = slip.elements;
         const WrittenProof proof = proveWritten(trial_, size_);
         if (!explains(proof, finding)) return;

@@ -17,6 +17,7 @@ class SlipWindow {
                                           std::size_t row, const Finding& finding,
                                           std::size_t size);
 
+    std::size_t rows() const { return rows_.rows.size(); }
     // Whether the row with these elements takes the finding away, as far as the window shows.
     bool mayExplain(const Elements& elements);
 
