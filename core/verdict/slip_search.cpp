@@ -13,6 +13,7 @@ namespace lacewright {
 namespace {
 
 constexpr double kPlainRepeat = 3.0;  // log odds against a repeat of knit stitches alone
+constexpr double kSureEnough = -4.5;  // log odds of a slip that a mere note offers to mend
 constexpr double kNotDrawn = -4.0;    // log odds for a text that makes no chart
 constexpr std::size_t kRowsTried = 4;
 constexpr std::size_t kRowsTriedForClosing = 12;
@@ -293,6 +294,9 @@ bool SlipSearch::adviseOn(Finding& finding) {
                      [](const Suspect& a, const Suspect& b) { return a.weight > b.weight; });
     if (finding.suspects.size() > kMostSuspects) finding.suspects.resize(kMostSuspects);
     finding.mends.clear();
+    // Rows that are not said to close may be meant as they are.
+    const double sure = found.front().logOdds - textOdds(pattern_, proof_, found.front().row);
+    if (finding.severity == Severity::Note && sure < kSureEnough) return true;
     for (const std::size_t one : offered(found)) finding.mends.push_back(mendOf(found[one]));
     return true;
 }
