@@ -2,10 +2,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <optional>
 #include <string_view>
 
+#include "core/check/row_mirror.h"
 #include "core/check/slips.h"
+#include "core/stitch/catalogue.h"
 
 namespace lacewright {
 namespace {
@@ -119,6 +122,29 @@ double slipOdds(const WrittenRow& row, const SlipUndone& slip, std::size_t lette
             return std::log(kDrawnTwice * figure * (slip.twice ? 1 : kUnlikeNeighbour));
     }
     return 0;
+}
+
+double mirrorOddsOf(const PlacedRow& row) {
+    const StitchCatalogue& stitches = *builtInStitches();
+    const auto repeat = std::find_if(row.parts.begin(), row.parts.end(),
+                                     [](const PlacedRow::Part& part) { return part.repeats; });
+    const bool ring = repeat != row.parts.end();
+    const std::size_t first = ring ? repeat->first : 0;
+    const std::size_t end = ring ? first + repeat->length : row.stitches.size();
+    std::vector<MirrorStitch> seen;
+    std::map<std::string, int> ownNames;  // below 0
+    for (std::size_t i = first; i < end; ++i) {
+        const RowStitch& stitch = row.stitches[i];
+        const auto index = stitch.own ? std::nullopt : stitches.find(stitch.id);
+        if (index) {
+            seen.push_back(mirrorStitch(stitches, *index));
+            continue;
+        }
+        const int name =
+            ownNames.try_emplace(stitch.id, -1 - static_cast<int>(ownNames.size())).first->second;
+        seen.push_back({name, name, stitch.takes != 1 || stitch.makes != 1, false});
+    }
+    return mirrorOdds(seen, ring);
 }
 
 bool isPlainRepeat(const PlacedRow& row) {

@@ -15,6 +15,9 @@ double slipOdds(const WrittenRow& row, const SlipUndone& slip, std::size_t lette
 // leaves unexplained, whether its rows balance, close, and work their repeats equally often.
 double textOdds(const WrittenPattern& pattern, const WrittenProof& proof, std::size_t row);
 
+// That the first repeat mirrors or, in a row without repeats, the whole row; see mirrorOdds.
+double mirrorOddsOf(const PlacedRow& row);
+
 // The row stars a repeat in which it works nothing but one plain stitch: "knit to end" says that.
 bool isPlainRepeat(const PlacedRow& row);
 

@@ -4,8 +4,6 @@
 #include <cmath>
 #include <numeric>
 
-#include "core/check/row_mirror.h"
-#include "core/stitch/catalogue.h"
 #include "core/verdict/slip_odds.h"
 #include "core/verdict/slip_window.h"
 
@@ -25,86 +23,6 @@ constexpr std::size_t kMostMends = 3;
 
 bool holds(const std::vector<std::size_t>& rows, std::size_t row) {
     return std::find(rows.begin(), rows.end(), row) != rows.end();
-}
-
-// The row without the stitches that were not there before.
-PlacedRow withoutNew(const PlacedRow& row) {
-    PlacedRow without;
-    for (const PlacedRow::Part& part : row.parts) {
-        PlacedRow::Part left = part;
-        left.first = without.stitches.size();
-        for (std::size_t i = part.first; i < part.first + part.length; ++i) {
-            if (row.stitches[i].place != kNewPlace) without.stitches.push_back(row.stitches[i]);
-        }
-        left.length = without.stitches.size() - left.first;
-        without.parts.push_back(left);
-    }
-    return without;
-}
-
-std::vector<std::size_t> placesOfNew(const PlacedRow& row) {
-    std::vector<std::size_t> places;
-    for (std::size_t i = 0; i < row.stitches.size(); ++i) {
-        if (row.stitches[i].place == kNewPlace) places.push_back(i);
-    }
-    return places;
-}
-
-// Of the stitches that `meant` has no longer.
-std::vector<std::size_t> placesLeftOut(const PlacedRow& written, const PlacedRow& meant) {
-    std::vector<std::size_t> places;
-    const auto compare = [&](const PlacedRow::Part& before, const PlacedRow::Part& after) {
-        std::size_t next = after.first;
-        for (std::size_t i = before.first; i < before.first + before.length; ++i) {
-            const bool stays = next < after.first + after.length &&
-                               written.stitches[i].id == meant.stitches[next].id;
-            if (stays) {
-                ++next;
-            } else {
-                places.push_back(i);
-            }
-        }
-    };
-    if (written.parts.size() == meant.parts.size()) {
-        for (std::size_t part = 0; part < written.parts.size(); ++part)
-            compare(written.parts[part], meant.parts[part]);
-    } else {
-        compare({0, written.stitches.size(), false, {}}, {0, meant.stitches.size(), false, {}});
-    }
-    return places;
-}
-
-// Of the first repeat, or of the whole row if it has none.
-double mirrorOddsOf(const PlacedRow& row) {
-    const StitchCatalogue& stitches = *builtInStitches();
-    const auto repeat = std::find_if(row.parts.begin(), row.parts.end(),
-                                     [](const PlacedRow::Part& part) { return part.repeats; });
-    const bool ring = repeat != row.parts.end();
-    const std::size_t first = ring ? repeat->first : 0;
-    const std::size_t end = ring ? first + repeat->length : row.stitches.size();
-    std::vector<MirrorStitch> seen;
-    std::map<std::string, int> ownNames;  // below 0
-    for (std::size_t i = first; i < end; ++i) {
-        const RowStitch& stitch = row.stitches[i];
-        const auto index = stitch.own ? std::nullopt : stitches.find(stitch.id);
-        if (index) {
-            seen.push_back(mirrorStitch(stitches, *index));
-            continue;
-        }
-        const int name =
-            ownNames.try_emplace(stitch.id, -1 - static_cast<int>(ownNames.size())).first->second;
-        seen.push_back({name, name, stitch.takes != 1 || stitch.makes != 1, false});
-    }
-    return mirrorOdds(seen, ring);
-}
-
-std::string inWords(const RowStitch& stitch, Side side) {
-    const StitchCatalogue& stitches = *builtInStitches();
-    const auto index = stitch.own ? std::nullopt : stitches.find(stitch.id);
-    if (!index) return stitch.id;
-    const Stitch& known = stitches[*index];
-    const SideWording& wording = side == Side::Wrong ? known.wrongSide : known.rightSide;
-    return wording.abbreviation.empty() ? stitch.id : wording.abbreviation;
 }
 
 }  // namespace
@@ -171,9 +89,8 @@ double SlipSearch::evidenceOf(std::size_t row, const PlacedRow& meant, const Pla
     return at->second == nullptr ? kNotDrawn : at->second->evidence(meant);
 }
 
-std::optional<SlipSearch::Explanation> SlipSearch::explanation(std::size_t row,
-                                                               const SlipUndone& slip,
-                                                               const WrittenProof& proof) {
+std::optional<Explanation> SlipSearch::explanation(std::size_t row, const SlipUndone& slip,
+                                                   const WrittenProof& proof) {
     auto meant = placedRow(trial_, row, proof, size_);
     if (!meant) return std::nullopt;
     Explanation found{
@@ -212,42 +129,6 @@ void SlipSearch::tryRow(std::size_t row, const Finding& finding, std::vector<Exp
         if (auto one = explanation(row, slip, proof)) found.push_back(std::move(*one));
     });
     trial_.rows[row].elements = pattern_.rows[row].elements;
-}
-
-Mend SlipSearch::mendOf(const Explanation& explanation) const {
-    const WrittenRow& row = pattern_.rows[explanation.row];
-    const std::size_t at = explanation.places.front();
-    const auto written = placedRow(pattern_, explanation.row, proof_, size_);
-    const auto meantThere = [&] { return inWords(explanation.meant.stitches[at], row.side); };
-    // A row that does not fit may be written out shorter than with the slip undone.
-    const auto writtenThere = [&] {
-        return written && at < written->stitches.size() ? inWords(written->stitches[at], row.side)
-                                                        : std::string("what stands there");
-    };
-    const std::string place =
-        written ? written->placeInWords(at) : "stitch " + std::to_string(at + 1);
-    Mend mend;
-    mend.label = row.label + ": ";
-    switch (explanation.kind) {
-        case SlipUndone::Kind::PutIn:
-            mend.label += "put in " + meantThere() + " as " + explanation.meant.placeInWords(at);
-            break;
-        case SlipUndone::Kind::LeftOut:
-            mend.label += "leave out " + writtenThere() + ", " + place;
-            break;
-        case SlipUndone::Kind::Reworked:
-            mend.label += "work " + meantThere() + " instead of " + writtenThere() + ", " + place;
-            break;
-    }
-    if (explanation.places.size() > 1) mend.label += ", each time";
-    if (explanation.kind != SlipUndone::Kind::LeftOut) {
-        for (const std::size_t other : explanation.places) {
-            mend.redrawn.push_back(
-                {row.number, static_cast<int>(other) + 1, explanation.meant.stitches[other].id});
-        }
-    }
-    mend.reworked.push_back({row.number, explanation.meant.ids()});
-    return mend;
 }
 
 // The likeliest, and no second stitch for the same place that counts the same while there are other
@@ -297,7 +178,11 @@ bool SlipSearch::adviseOn(Finding& finding) {
     // Rows that are not said to close may be meant as they are.
     const double sure = found.front().logOdds - textOdds(pattern_, proof_, found.front().row);
     if (finding.severity == Severity::Note && sure < kSureEnough) return true;
-    for (const std::size_t one : offered(found)) finding.mends.push_back(mendOf(found[one]));
+    for (const std::size_t one : offered(found)) {
+        const std::size_t row = found[one].row;
+        finding.mends.push_back(
+            mendOf(pattern_.rows[row], placedRow(pattern_, row, proof_, size_), found[one]));
+    }
     return true;
 }
 

@@ -4,8 +4,7 @@
 #include <memory>
 #include <vector>
 
-#include "core/check/finding.h"
-#include "core/verdict/row_slips.h"
+#include "core/verdict/explanation.h"
 #include "core/verdict/slip_frame.h"
 
 namespace lacewright {
@@ -23,14 +22,6 @@ class SlipSearch {
     bool adviseOn(Finding& finding);
 
  private:
-    struct Explanation {
-        std::size_t row = 0;  // index into rows
-        SlipUndone::Kind kind = SlipUndone::Kind::Reworked;
-        std::vector<std::size_t> places;  // of the row as written; of stitches put in, as meant
-        PlacedRow meant;
-        double logOdds = 0;
-    };
-
     std::vector<std::size_t> rowsToTry(const Finding& finding) const;
     void tryRow(std::size_t row, const Finding& finding, std::vector<Explanation>& found);
     bool explains(const WrittenProof& proof, const Finding& finding) const;
@@ -38,7 +29,6 @@ class SlipSearch {
                                            const WrittenProof& proof);
     double evidenceOf(std::size_t row, const PlacedRow& meant, const PlacedRow& written);
     bool isPlain(std::size_t row) const;
-    Mend mendOf(const Explanation& explanation) const;
     static std::vector<std::size_t> offered(const std::vector<Explanation>& found);
 
     const WrittenPattern& pattern_;

@@ -1,5 +1,6 @@
 target_sources(core PRIVATE
     verdict/empty_repeat.cpp
+    verdict/explanation.cpp
     verdict/placed_row.cpp
     verdict/row_slips.cpp
     verdict/slip_frame.cpp

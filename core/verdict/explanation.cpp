@@ -1,0 +1,99 @@
+#include "core/verdict/explanation.h"
+
+#include "core/stitch/catalogue.h"
+
+namespace lacewright {
+namespace {
+
+std::string inWords(const RowStitch& stitch, Side side) {
+    const StitchCatalogue& stitches = *builtInStitches();
+    const auto index = stitch.own ? std::nullopt : stitches.find(stitch.id);
+    if (!index) return stitch.id;
+    const Stitch& known = stitches[*index];
+    const SideWording& wording = side == Side::Wrong ? known.wrongSide : known.rightSide;
+    return wording.abbreviation.empty() ? stitch.id : wording.abbreviation;
+}
+
+}  // namespace
+
+PlacedRow withoutNew(const PlacedRow& row) {
+    PlacedRow without;
+    for (const PlacedRow::Part& part : row.parts) {
+        PlacedRow::Part left = part;
+        left.first = without.stitches.size();
+        for (std::size_t i = part.first; i < part.first + part.length; ++i) {
+            if (row.stitches[i].place != kNewPlace) without.stitches.push_back(row.stitches[i]);
+        }
+        left.length = without.stitches.size() - left.first;
+        without.parts.push_back(left);
+    }
+    return without;
+}
+
+std::vector<std::size_t> placesOfNew(const PlacedRow& row) {
+    std::vector<std::size_t> places;
+    for (std::size_t i = 0; i < row.stitches.size(); ++i) {
+        if (row.stitches[i].place == kNewPlace) places.push_back(i);
+    }
+    return places;
+}
+
+std::vector<std::size_t> placesLeftOut(const PlacedRow& written, const PlacedRow& meant) {
+    std::vector<std::size_t> places;
+    const auto compare = [&](const PlacedRow::Part& before, const PlacedRow::Part& after) {
+        std::size_t next = after.first;
+        for (std::size_t i = before.first; i < before.first + before.length; ++i) {
+            const bool stays = next < after.first + after.length &&
+                               written.stitches[i].id == meant.stitches[next].id;
+            if (stays) {
+                ++next;
+            } else {
+                places.push_back(i);
+            }
+        }
+    };
+    if (written.parts.size() == meant.parts.size()) {
+        for (std::size_t part = 0; part < written.parts.size(); ++part)
+            compare(written.parts[part], meant.parts[part]);
+    } else {
+        compare({0, written.stitches.size(), false, {}}, {0, meant.stitches.size(), false, {}});
+    }
+    return places;
+}
+
+Mend mendOf(const WrittenRow& row, const std::optional<PlacedRow>& written,
+            const Explanation& explanation) {
+    const std::size_t at = explanation.places.front();
+    const auto meantThere = [&] { return inWords(explanation.meant.stitches[at], row.side); };
+    // A row that does not fit may be written out shorter than with the slip undone.
+    const auto writtenThere = [&] {
+        return written && at < written->stitches.size() ? inWords(written->stitches[at], row.side)
+                                                        : std::string("what stands there");
+    };
+    const std::string place =
+        written ? written->placeInWords(at) : "stitch " + std::to_string(at + 1);
+    Mend mend;
+    mend.label = row.label + ": ";
+    switch (explanation.kind) {
+        case SlipUndone::Kind::PutIn:
+            mend.label += "put in " + meantThere() + " as " + explanation.meant.placeInWords(at);
+            break;
+        case SlipUndone::Kind::LeftOut:
+            mend.label += "leave out " + writtenThere() + ", " + place;
+            break;
+        case SlipUndone::Kind::Reworked:
+            mend.label += "work " + meantThere() + " instead of " + writtenThere() + ", " + place;
+            break;
+    }
+    if (explanation.places.size() > 1) mend.label += ", each time";
+    if (explanation.kind != SlipUndone::Kind::LeftOut) {
+        for (const std::size_t other : explanation.places) {
+            mend.redrawn.push_back(
+                {row.number, static_cast<int>(other) + 1, explanation.meant.stitches[other].id});
+        }
+    }
+    mend.reworked.push_back({row.number, explanation.meant.ids()});
+    return mend;
+}
+
+}  // namespace lacewright

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "core/check/finding.h"
+#include "core/verdict/placed_row.h"
+#include "core/verdict/row_slips.h"
+
+namespace lacewright {
+
+// A slip that explains why written rows fail.
+struct Explanation {
+    std::size_t row = 0;  // index into rows
+    SlipUndone::Kind kind = SlipUndone::Kind::Reworked;
+    // Indices of stitches of the row as written or, of those put in, as meant; several where the
+    // slip is in brackets that are worked several times. Never empty.
+    std::vector<std::size_t> places;
+    PlacedRow meant;
+    double logOdds = 0;
+};
+
+// The row as it was written, where one can tell it only from what it lacks: without the stitches
+// that were not there before.
+PlacedRow withoutNew(const PlacedRow& meant);
+// Where the stitches stand that were not there before, and those of `written` that have gone.
+std::vector<std::size_t> placesOfNew(const PlacedRow& meant);
+std::vector<std::size_t> placesLeftOut(const PlacedRow& written, const PlacedRow& meant);
+
+// The mend in words of the row, "Row 3: put in yo as stitch 4 of the repeat". `written`: the row as
+// written, if it can be counted.
+Mend mendOf(const WrittenRow& row, const std::optional<PlacedRow>& written,
+            const Explanation& explanation);
+
+}  // namespace lacewright
