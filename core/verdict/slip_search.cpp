@@ -166,18 +166,20 @@ bool SlipSearch::adviseOn(Finding& finding) {
         weights[{pattern_.rows[one.row].number, static_cast<int>(one.places.front()) + 1}] +=
             weight;
     }
+    // Rows that are not said to close may be meant as they are.
+    const double odds = found.front().logOdds - textOdds(pattern_, proof_, found.front().row);
+    const bool isNote = finding.severity == Severity::Note;
+    const double chance = isNote ? 1 / (1 + std::exp(-odds)) : 1;
     finding.suspects.clear();
     for (const auto& [cell, weight] : weights) {
         if (weight / sum >= kLeastWeight)
-            finding.suspects.push_back({cell.first, cell.second, weight / sum, {}});
+            finding.suspects.push_back({cell.first, cell.second, chance * weight / sum, {}});
     }
     std::stable_sort(finding.suspects.begin(), finding.suspects.end(),
                      [](const Suspect& a, const Suspect& b) { return a.weight > b.weight; });
     if (finding.suspects.size() > kMostSuspects) finding.suspects.resize(kMostSuspects);
     finding.mends.clear();
-    // Rows that are not said to close may be meant as they are.
-    const double sure = found.front().logOdds - textOdds(pattern_, proof_, found.front().row);
-    if (finding.severity == Severity::Note && sure < kSureEnough) return true;
+    if (isNote && odds < kSureEnough) return true;
     for (const std::size_t one : offered(found)) {
         const std::size_t row = found[one].row;
         finding.mends.push_back(

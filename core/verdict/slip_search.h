@@ -18,7 +18,8 @@ class SlipSearch {
     SlipSearch(const WrittenPattern& pattern, std::size_t size);
 
     // Gives suspects and mends, the likeliest first, to a finding about counts or about a row that
-    // cannot be counted. False when no single slip explains it; the finding is then as it was.
+    // cannot be counted; the weights of a mere note add up to the chance that there is a slip at
+    // all. False when no single slip explains it; the finding is then as it was.
     bool adviseOn(Finding& finding);
 
  private:

@@ -26,9 +26,13 @@ bool isAboutCounts(const Finding& finding) {
 class Translator {
  public:
     Translator(const WrittenPattern& pattern, std::size_t size, StraightChart straight)
-        : pattern_(pattern), straight_(std::move(straight)), report_(check(straight_.chart)) {
+        : pattern_(pattern),
+          size_(size),
+          proof_(proveWritten(pattern, size)),
+          straight_(std::move(straight)),
+          report_(check(straight_.chart)) {
         advise(straight_.chart, report_);
-        for (const WrittenRowProof& row : proveWritten(pattern, size).rows) {
+        for (const WrittenRowProof& row : proof_.rows) {
             if (row.verdict == RowVerdict::WrongRest) contradicting_.insert(row.number);
         }
     }
@@ -118,12 +122,19 @@ class Translator {
                            [&](const Finding& folded) { return concerns(folded, number); });
     }
 
-    // The place of a column in the row as worked, from 1; of a gap, where it would be filled.
-    static int placeOf(const std::vector<int>& worked, int column, Side side) {
-        const auto before = std::count_if(worked.begin(), worked.end(), [&](int other) {
-            return side == Side::Wrong ? other > column : other < column;
-        });
-        return static_cast<int>(before) + 1;
+    // The place of a column in the row as worked, from 1; of a gap, where it would be filled. A
+    // repeat may be drawn several times.
+    int placeOf(int rowIndex, int column) const {
+        const std::size_t index = straight_.written[static_cast<std::size_t>(rowIndex)];
+        const Side side = pattern_.rows[index].side;
+        const auto worked = workedColumns(straight_.chart, rowIndex, side);
+        const auto before =
+            static_cast<std::size_t>(std::count_if(worked.begin(), worked.end(), [&](int other) {
+                return side == Side::Wrong ? other > column : other < column;
+            }));
+        const auto placed = placedRow(pattern_, index, proof_, size_);
+        const auto places = placed ? placed->unfolded(worked.size()) : std::nullopt;
+        return static_cast<int>(places && before < places->size() ? (*places)[before] : before) + 1;
     }
 
     std::vector<Suspect> translated(const std::vector<Suspect>& suspects) const {
@@ -132,10 +143,9 @@ class Translator {
             const auto index = straight_.chart.indexOfRowNumber(suspect.row);
             if (!index) continue;
             const WrittenRow& row = writtenRow(*index);
-            const auto worked = workedColumns(straight_.chart, *index, row.side);
             Suspect told = suspect;
             told.row = row.number;
-            told.column = placeOf(worked, suspect.column, row.side);
+            told.column = placeOf(*index, suspect.column);
             const auto same = std::find_if(result.begin(), result.end(), [&](const Suspect& s) {
                 return s.row == told.row && s.column == told.column;
             });
@@ -158,6 +168,8 @@ class Translator {
     }
 
     const WrittenPattern& pattern_;
+    std::size_t size_;
+    WrittenProof proof_;
     StraightChart straight_;
     Report report_;
     // Rows that leave another number of stitches after their repeat than they say: wrong in
