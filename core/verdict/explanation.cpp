@@ -1,5 +1,7 @@
 #include "core/verdict/explanation.h"
 
+#include <algorithm>
+
 #include "core/stitch/catalogue.h"
 
 namespace lacewright {
@@ -14,7 +16,19 @@ std::string inWords(const RowStitch& stitch, Side side) {
     return wording.abbreviation.empty() ? stitch.id : wording.abbreviation;
 }
 
+bool repeats(const PlacedRow& row) {
+    return std::any_of(row.parts.begin(), row.parts.end(),
+                       [](const PlacedRow::Part& part) { return part.repeats; });
+}
+
 }  // namespace
+
+std::size_t placeOfRest(const PlacedRow& meant) {
+    for (std::size_t part = 0; part + 1 < meant.parts.size(); ++part) {
+        if (meant.parts[part].repeats) return meant.parts[part + 1].first;
+    }
+    return meant.stitches.size() - 1;
+}
 
 PlacedRow withoutNew(const PlacedRow& row) {
     PlacedRow without;
@@ -84,9 +98,19 @@ Mend mendOf(const WrittenRow& row, const std::optional<PlacedRow>& written,
         case SlipUndone::Kind::Reworked:
             mend.label += "work " + meantThere() + " instead of " + writtenThere() + ", " + place;
             break;
+        case SlipUndone::Kind::Rest:
+            mend.label += std::string(repeats(explanation.meant) ? "repeat" : "work") +
+                          (explanation.rest > 0
+                               ? " to the last " + (explanation.rest == 1
+                                                        ? "st"
+                                                        : std::to_string(explanation.rest) + " sts")
+                               : " to the end");
+            break;
     }
     if (explanation.places.size() > 1) mend.label += ", each time";
-    if (explanation.kind != SlipUndone::Kind::LeftOut) {
+    const bool stitches = explanation.kind == SlipUndone::Kind::PutIn ||
+                          explanation.kind == SlipUndone::Kind::Reworked;
+    if (stitches) {
         for (const std::size_t other : explanation.places) {
             mend.redrawn.push_back(
                 {row.number, static_cast<int>(other) + 1, explanation.meant.stitches[other].id});

@@ -14,8 +14,12 @@ struct Explanation {
     // slip is in brackets that are worked several times. Never empty.
     std::vector<std::size_t> places;
     PlacedRow meant;
+    int rest = 0;  // of Kind::Rest: the stitches left
     double logOdds = 0;
 };
+
+// The first stitch behind the repeat or, without one, the last stitch.
+std::size_t placeOfRest(const PlacedRow& meant);
 
 // The row as it was written, where one can tell it only from what it lacks: without the stitches
 // that were not there before.

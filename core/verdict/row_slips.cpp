@@ -11,6 +11,7 @@ namespace lacewright {
 namespace {
 
 constexpr int kLongestRun = 100;  // of like stitches, within which slips are looked for
+constexpr int kRestsOff = 4;      // stitches by which a stretch may end too early or too late
 constexpr const char* kUsual = "Row 1: k1, p1, yo, k2tog, ssk, p2tog, sk2p";
 
 bool sameWork(const Working& a, const Working& b) {
@@ -155,7 +156,20 @@ class Visitor {
     }
 
     template <class With>
+    void otherRests(const Element& element, const With& with) {
+        const auto& stretch = std::get<Stretch>(element.what);
+        for (int more = -kRestsOff; stretch.leaves && more <= kRestsOff; ++more) {
+            const auto leaves = lessened(*stretch.leaves, -more);
+            if (more == 0 || !leaves) continue;
+            Element other = element;
+            std::get<Stretch>(other.what).leaves = leaves;
+            visit_({SlipUndone::Kind::Rest, with({other}), {}, false, leaves->of(size_)});
+        }
+    }
+
+    template <class With>
     void inside(const Element& element, const With& with) {
+        if (std::holds_alternative<Stretch>(element.what)) otherRests(element, with);
         const auto within = [&](Elements changed, auto member) {
             Element whole = element;
             member(whole) = std::move(changed);

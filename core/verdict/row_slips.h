@@ -8,11 +8,13 @@ namespace lacewright {
 
 // Single slips that may have gone into a written row: each is told by what undoes it.
 struct SlipUndone {
-    enum class Kind : std::uint8_t { Reworked, PutIn, LeftOut };
+    // Rest: a stretch goes on to another number of stitches before the end.
+    enum class Kind : std::uint8_t { Reworked, PutIn, LeftOut, Rest };
     Kind kind = Kind::Reworked;
     Elements elements;   // of the row, as it was meant
     Working meant;       // the stitch that was meant, once; of one left out again, that one
     bool twice = false;  // a stitch left out again stands beside its like
+    int rest = 0;        // of Rest: how many stitches are left, for the size asked for
 };
 
 // The place of a stitch that was not there before, as it stands in the elements and what is made of
@@ -22,8 +24,9 @@ inline constexpr Place kNewPlace{static_cast<std::size_t>(-1), 0, 0, 0};
 // The stitches a text may be meant to work: those of its rows, and the usual ones of lace.
 std::vector<Working> lettersOf(const WrittenPattern& pattern);
 
-// Every way to work one stitch of the row otherwise, to put one in or to leave one out, each row
-// that comes of it once. Within brackets this concerns each time they are worked.
+// Every way to work one stitch of the row otherwise, to put one in or to leave one out, and every
+// other number of stitches, a few more or fewer, that a stretch may go up to; each row that comes
+// of it once. Within brackets this concerns each time they are worked.
 void forEachSlip(const WrittenRow& row, const std::vector<Working>& letters, std::size_t size,
                  const std::function<void(const SlipUndone&)>& visit);
 

@@ -94,11 +94,15 @@ std::optional<Explanation> SlipSearch::explanation(std::size_t row, const SlipUn
     auto meant = placedRow(trial_, row, proof, size_);
     if (!meant) return std::nullopt;
     Explanation found{
-        row,
-        slip.kind,
-        {},
-        std::move(*meant),
-        slipOdds(pattern_.rows[row], slip, letters_.size()) + textOdds(pattern_, proof, row)};
+        row, slip.kind,
+        {},  std::move(*meant),
+        0,   slipOdds(pattern_.rows[row], slip, letters_.size()) + textOdds(pattern_, proof, row)};
+    if (slip.kind == SlipUndone::Kind::Rest) {
+        if (found.meant.stitches.empty()) return std::nullopt;
+        found.rest = slip.rest;
+        found.places = {placeOfRest(found.meant)};
+        return found;
+    }
     auto written = placedRow(pattern_, row, proof_, size_);
     if (slip.kind == SlipUndone::Kind::PutIn) {
         written = withoutNew(found.meant);

@@ -132,6 +132,21 @@ TEST(SlipSearch, AStatedCountSaysWhichOfTwoRowsIsWrong) {
         EXPECT_TRUE(suspect.row == 1 || suspect.weight < 0.05) << suspect.row;
 }
 
+TEST(SlipSearch, TheStitchesLeftBehindARepeatMayBeMiscounted) {
+    // 25 = 2 + 2 x 10 + 3: the repeat must end 3 stitches before the end, as in row 1.
+    const std::string text =
+        "Cast on 25 sts.\nRow 1: k2, *k1, yo, ssk, k5, k2tog, yo; rep from * to last 3 sts, k3.\n"
+        "Row 2: purl.\nRow 3: k2, *k2, yo, ssk, k3, k2tog, yo, k1; rep from * to last 2 sts, k3.\n"
+        "Row 4: purl.\n";
+    const Report report = judged(text);
+    const Finding* fault = findingOf(report, "continuity");
+    ASSERT_NE(fault, nullptr);
+    EXPECT_EQ(labelsOf(fault).front(), "Row 3: repeat to the last 3 sts");
+    ASSERT_FALSE(fault->suspects.empty());
+    EXPECT_EQ(fault->suspects[0].row, 3);
+    EXPECT_EQ(fault->suspects[0].column, 13);  // the first stitch behind the repeat
+}
+
 TEST(SlipSearch, WhatNoSingleSlipExplainsIsLeftToTheOthers) {
     const ReadRows read = readWritten("Cast on: 13\nRow 1: k20.\n");
     Report report = reportOnRows(read, {0}).report;
