@@ -12,10 +12,10 @@ endif()
 
 # How often an injected error is found and mended, in charts and in written rows; each prints a
 # table.
-add_library(slips STATIC bench/slip_score.cpp support/motifs.cpp support/mutations.cpp
-    support/published_charts.cpp)
+add_library(slips STATIC bench/mutation_corpora.cpp bench/slip_score.cpp support/motifs.cpp
+    support/mutations.cpp support/published_charts.cpp)
 target_link_libraries(slips PUBLIC test_support)
-add_executable(mutation_bench bench/mutation_bench.cpp bench/mutation_corpora.cpp)
+add_executable(mutation_bench bench/mutation_bench.cpp)
 target_link_libraries(mutation_bench PRIVATE slips)
 add_executable(written_slips_bench bench/written_slips_bench.cpp support/written_slips.cpp)
 target_link_libraries(written_slips_bench PRIVATE slips)

@@ -308,12 +308,7 @@ int run(int perLine, CorpusHalf half, bool cases) {
 }  // namespace lacewright::test
 
 int main(int argc, char** argv) {
-    using lacewright::test::CorpusHalf;
-    const std::string half = argc > 2 ? argv[2] : "";
-    const bool cases = argc > 3 && std::string(argv[3]) == "cases";
-    return lacewright::test::run(argc > 1 ? std::atoi(argv[1]) : 100,
-                                 half == "tune"   ? CorpusHalf::Tune
-                                 : half == "held" ? CorpusHalf::Held
-                                                  : CorpusHalf::All,
-                                 cases);
+    using namespace lacewright::test;
+    return run(argc > 1 ? std::atoi(argv[1]) : 100, halfNamed(argc > 2 ? argv[2] : ""),
+               argc > 3 && std::string(argv[3]) == "cases");
 }

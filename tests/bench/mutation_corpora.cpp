@@ -8,13 +8,14 @@
 
 namespace lacewright::test {
 
+CorpusHalf halfNamed(const std::string& name) {
+    return name == "tune" ? CorpusHalf::Tune : name == "held" ? CorpusHalf::Held : CorpusHalf::All;
+}
+
 std::vector<MutationCorpus> mutationCorpora(CorpusHalf half) {
     std::vector<MutationCorpus> all;
     const auto published = std::make_shared<std::vector<CorpusChart>>();
-    std::size_t place = 0;
-    for (Chart& chart : publishedCharts()) {
-        const bool even = place++ % 2 == 0;
-        if (half != CorpusHalf::All && even != (half == CorpusHalf::Tune)) continue;
+    for (Chart& chart : halfOf(publishedCharts(), half)) {
         const bool symmetric = hasExactSymmetry(chart);
         published->push_back({std::move(chart), symmetric});
     }

@@ -3,6 +3,7 @@
 #include <functional>
 #include <random>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "core/chart/chart.h"
@@ -23,6 +24,18 @@ struct MutationCorpus {
 
 // Which of the published patterns are taken: every second one, the others, or all.
 enum class CorpusHalf { All, Tune, Held };
+CorpusHalf halfNamed(const std::string& name);  // "tune", "held"; any other: all
+
+template <class Item>
+std::vector<Item> halfOf(std::vector<Item> items, CorpusHalf half) {
+    std::vector<Item> kept;
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        const bool tune = i % 2 == 0;
+        if (half == CorpusHalf::All || tune == (half == CorpusHalf::Tune))
+            kept.push_back(std::move(items[i]));
+    }
+    return kept;
+}
 
 // Published patterns and samples, and random motifs of every kind of symmetry. A random motif
 // counts as symmetric by its kind: mirrors and copies do.

@@ -150,13 +150,7 @@ void printCase(const std::string& name, Slip slip, const SlippedText& text, cons
 
 int run(int perLine, CorpusHalf half, bool cases) {
     std::mt19937 random(half == CorpusHalf::Held ? 90210U : 2024U);
-    std::vector<std::pair<std::string, std::string>> texts;
-    std::size_t place = 0;
-    for (auto& [name, text] : publishedTexts()) {
-        const bool even = place++ % 2 == 0;
-        if (half == CorpusHalf::All || even == (half == CorpusHalf::Tune))
-            texts.emplace_back(std::move(name), std::move(text));
-    }
+    const std::vector<PublishedText> texts = halfOf(publishedTexts(), half);
     std::map<std::pair<bool, Slip>, Score> scores;
     Score visible;
     Score everything;
@@ -191,11 +185,7 @@ int run(int perLine, CorpusHalf half, bool cases) {
 }  // namespace lacewright::test
 
 int main(int argc, char** argv) {
-    using lacewright::test::CorpusHalf;
-    const std::string half = argc > 2 ? argv[2] : "";
-    return lacewright::test::run(argc > 1 ? std::atoi(argv[1]) : 100,
-                                 half == "tune"   ? CorpusHalf::Tune
-                                 : half == "held" ? CorpusHalf::Held
-                                                  : CorpusHalf::All,
-                                 argc > 3 && std::string(argv[3]) == "cases");
+    using namespace lacewright::test;
+    return run(argc > 1 ? std::atoi(argv[1]) : 100, halfNamed(argc > 2 ? argv[2] : ""),
+               argc > 3 && std::string(argv[3]) == "cases");
 }

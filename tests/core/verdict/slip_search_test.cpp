@@ -3,21 +3,14 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "core/verdict/written_advice.h"
-#include "core/verdict/written_report.h"
+#include "tests/support/judged_text.h"
 
 // Slips put into texts by hand, and what is said of them. Counts follow from the definitions of the
 // stitches (Craft Yarn Council abbreviations); the texts are invented unless a source is named.
 namespace lacewright {
 namespace {
 
-Report judged(const std::string& text) {
-    const ReadRows read = readWritten(text);
-    EXPECT_FALSE(read.hasErrors()) << text;
-    Report report = reportOnRows(read, {0}).report;
-    adviseOnRows(read.pattern, {0}, report);
-    return report;
-}
+using test::judged;
 
 const Finding* findingOf(const Report& report, std::string_view rule) {
     for (const Finding& finding : report.findings) {

@@ -3,21 +3,14 @@
 
 #include <set>
 
-#include "core/verdict/written_advice.h"
-#include "core/verdict/written_report.h"
+#include "tests/support/judged_text.h"
 
 // Written rows judged as a chart is. Counts are worked by hand from the definitions of the stitches
 // (Craft Yarn Council abbreviations).
 namespace lacewright {
 namespace {
 
-Report judged(const std::string& text) {
-    const ReadRows read = readWritten(text);
-    EXPECT_FALSE(read.hasErrors()) << text;
-    Report report = reportOnRows(read, {0}).report;
-    adviseOnRows(read.pattern, {0}, report);
-    return report;
-}
+using test::judged;
 
 std::vector<Finding> faultsOf(const Report& report) {
     std::vector<Finding> faults;
