@@ -37,32 +37,45 @@ std::unique_ptr<SlipFrame> SlipFrame::make(const WrittenPattern& text, std::size
     Chart& chart = frame->straight_.chart;
     chart.rows.replace(static_cast<std::size_t>(frame->row_), makeRow(*cells, *chart.stitches));
     frame->alphabet_ = alphabetOf(chart);
-    for (const Laying laying : {Laying::AsDrawn, Laying::OtherEnd, Laying::Middle}) {
-        if (!frame->hear(laying, *cells)) break;
+    frame->hear(Laying::AsDrawn, *cells);
+    if (frame->rowsDifferInLength()) {
+        frame->hear(Laying::OtherEnd, *cells);
+        frame->hear(Laying::Middle, *cells);
     }
     return frame->voices_.empty() ? nullptr : std::move(frame);
 }
 
-bool SlipFrame::hear(Laying laying, const Cells& written) {
+// In any part; else it is all one where they are laid.
+bool SlipFrame::rowsDifferInLength() const {
+    const Chart& chart = straight_.chart;
+    return std::any_of(strips_.begin(), strips_.end(), [&](const Strip& strip) {
+        const auto gapsIn = [&](int row) {
+            const auto first = chart.row(row).cells().begin() + (strip.first - 1);
+            return std::count(first, first + (strip.last - strip.first + 1), gap_);
+        };
+        for (int row = 1; row < chart.height(); ++row) {
+            if (gapsIn(row) != gapsIn(0)) return true;
+        }
+        return false;
+    });
+}
+
+void SlipFrame::hear(Laying laying, const Cells& written) {
     Chart chart = straight_.chart;
-    bool differs = laying == Laying::AsDrawn;
     for (int row = 0; row < chart.height(); ++row) {
         const Cells& drawn = straight_.chart.row(row).cells();
         Cells cells = laid(drawn, laying);
         if (cells == drawn) continue;
-        differs = true;
         chart.rows.replace(static_cast<std::size_t>(row),
                            makeRow(std::move(cells), *chart.stitches));
     }
-    if (!differs) return false;
     auto beliefs = std::make_unique<Beliefs>(chart, alphabet_, row_);
-    if (!beliefs->grid().holds(row_)) return false;
+    if (!beliefs->grid().holds(row_)) return;
     Voice& voice = voices_.emplace_back();
     voice.laying = laying;
     voice.row = beliefs->of(row_);
     voice.beliefs = std::move(beliefs);
     voice.written = weightOf(written, voice);
-    return true;
 }
 
 // Each strip moved to its other end, or to the middle.

@@ -45,7 +45,8 @@ class SlipFrame {
     SlipFrame() = default;
     bool draw(const WrittenPattern& text, std::size_t row, std::size_t size, int room);
     std::vector<Strip> stripsOf() const;
-    bool hear(Laying laying, const Cells& written);
+    bool rowsDifferInLength() const;
+    void hear(Laying laying, const Cells& written);
     // The row's cells with these stitches, each strip as many more or fewer as its part has.
     std::optional<Cells> cellsOf(const PlacedRow& placed) const;
     Cells laid(const Cells& cells, Laying laying) const;

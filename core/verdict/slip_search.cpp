@@ -17,9 +17,15 @@ constexpr std::size_t kRowsTried = 4;
 constexpr std::size_t kRowsTriedForClosing = 12;
 constexpr int kMostCost = 20'000;  // rows proven for one finding
 constexpr int kCostOfTrial = 3;
+constexpr std::size_t kRowsOfOneCost = 400;
 constexpr double kLeastWeight = 0.002;
 constexpr std::size_t kMostSuspects = 12;
 constexpr std::size_t kMostMends = 3;
+
+// Of proving so many rows; every row's counts are carried on to those behind it.
+int costOf(std::size_t rows) {
+    return kCostOfTrial + static_cast<int>(rows + rows * rows / kRowsOfOneCost);
+}
 
 bool holds(const std::vector<std::size_t>& rows, std::size_t row) {
     return std::find(rows.begin(), rows.end(), row) != rows.end();
@@ -120,8 +126,8 @@ std::optional<Explanation> SlipSearch::explanation(std::size_t row, const SlipUn
 
 void SlipSearch::tryRow(std::size_t row, const Finding& finding, std::vector<Explanation>& found) {
     std::optional<SlipWindow> window = SlipWindow::make(pattern_, proof_, row, finding, size_);
-    const auto all = static_cast<int>(pattern_.rows.size());
-    const int cost = kCostOfTrial + (window ? static_cast<int>(window->rows()) : all);
+    const int all = costOf(pattern_.rows.size());
+    const int cost = window ? costOf(window->rows()) : all;
     forEachSlip(pattern_.rows[row], letters_, size_, [&](const SlipUndone& slip) {
         if (costLeft_ <= 0) return;
         costLeft_ -= cost;
