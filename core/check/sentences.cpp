@@ -58,12 +58,17 @@ class Sentence {
     }
 
  private:
-    std::string subject() const { return place_.row + " " + std::to_string(place_.number); }
+    std::string subject() const {
+        return place_.name.empty() ? place_.row + " " + std::to_string(place_.number) : place_.name;
+    }
 
     // "row 6 leaves" / "are cast on"
     std::string before(bool ofNeedle = false) const {
         if (place_.castOn) return ofNeedle ? "the cast-on gives" : "are cast on";
-        return lowerAscii(place_.row) + " " + std::to_string(place_.number - 1) + " leaves";
+        const std::string below =
+            place_.below.empty() ? lowerAscii(place_.row) + " " + std::to_string(place_.number - 1)
+                                 : place_.below;
+        return below + " leaves";
     }
 
     std::string repeatWords(Variable v, const char* article) const {

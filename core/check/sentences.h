@@ -19,6 +19,8 @@ std::string timesText(std::int64_t times);
 struct MisfitPlace {
     std::string row = "Row";  // "Row" or "Round"
     int number = 1;
+    std::string name;     // "Set-up row"; empty: by its number
+    std::string below;    // "row 6", what it is worked on; empty: the row of the number before
     bool castOn = false;  // it is measured against the cast-on, not against a row
     NameOf repeatName;    // a repeat's name; empty for one without name
     NameOf variableName;  // letter of a free count in formulas: "n"

@@ -1,10 +1,14 @@
 #include "core/verdict/slip_frame.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace lacewright {
 namespace {
 
+// Witnesses repeat each other: log odds beyond which they count for little.
+constexpr double kSure = 6.0;
+constexpr double kBeyondSure = 0.1;
 constexpr double kUnseen = -4.0;  // log odds for a stitch that the text works nowhere else
 
 // Lengths of what stands outside the repeats and of the repeats by turns, in working order.
@@ -215,7 +219,9 @@ double SlipFrame::evidence(const PlacedRow& meant) const {
     double evidence = kUnseen * static_cast<double>(unseen);
     for (const Voice& voice : voices_)
         evidence += (weightOf(*cells, voice) - voice.written) / static_cast<double>(voices_.size());
-    return evidence / copies_;  // a repeat that is drawn several times has one slip all the same
+    evidence /= copies_;  // a repeat that is drawn several times has one slip all the same
+    const double beyond = std::abs(evidence) - kSure;
+    return beyond > 0 ? std::copysign(kSure + kBeyondSure * beyond, evidence) : evidence;
 }
 
 }  // namespace lacewright

@@ -65,7 +65,7 @@ class Account {
         const WrittenRowProof& row = proof_.rows[index];
         switch (row.verdict) {
             case RowVerdict::Misfits:
-                tellMisfit(row, before);
+                tellMisfit(index, before);
                 break;
             case RowVerdict::WrongRest:
                 tellRest(row);
@@ -92,11 +92,17 @@ class Account {
         }
     }
 
-    void tellMisfit(const WrittenRowProof& row, const AffineForm* before) {
+    void tellMisfit(std::size_t index, const AffineForm* before) {
+        const WrittenRowProof& row = proof_.rows[index];
         MisfitPlace place;
         place.row = pattern_.worked == Worked::InTheRound ? "Round" : "Row";
         place.number = row.number;
         place.castOn = before == nullptr;
+        place.name = label(row.number);
+        if (!place.castOn) {
+            const int below = proof_.rows[index - 1].number;
+            place.below = (below < 1 ? "the " : "") + lowerAscii(label(below));
+        }
         place.repeatName = [this](Variable v) {
             return isNamedCount(v) ? proof_.nameOf(v) : std::string();
         };

@@ -106,6 +106,13 @@ TEST(WrittenVerdict, AStitchWrittenTwiceIsOneFaultThoughTwoRowsDoNotFit) {
     EXPECT_EQ(faults[0].folded[0].row, 5);
 }
 
+TEST(WrittenVerdict, RowsAreCalledByTheNamesTheyHave) {
+    // The set-up row leaves 12, row 1 takes 13.
+    const auto faults = faultsOf(judged("Cast on 12 sts.\nSet-up row: purl.\nRow 1: k13.\n"));
+    ASSERT_EQ(faults.size(), 1u);
+    EXPECT_EQ(faults[0].message, "Row 1 takes 1 more than the set-up row leaves: 13 against 12.");
+}
+
 TEST(WrittenVerdict, ARowThatContradictsItselfIsMendedInItself) {
     const std::string text =
         "Cast on a multiple of 10 sts plus 5.\nRow 1: k2, *k1, yo, ssk, k5, k2tog, yo; rep from * "
