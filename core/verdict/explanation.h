@@ -13,6 +13,7 @@ struct Explanation {
     // Indices of stitches of the row as written or, of those put in, as meant; several where the
     // slip is in brackets that are worked several times. Never empty.
     std::vector<std::size_t> places;
+    Elements elements;  // of the row as meant
     PlacedRow meant;
     int rest = 0;  // of Kind::Rest: the stitches left
     double logOdds = 0;

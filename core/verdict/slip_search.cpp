@@ -21,6 +21,7 @@ constexpr std::size_t kRowsOfOneCost = 400;
 constexpr double kLeastWeight = 0.002;
 constexpr std::size_t kMostSuspects = 12;
 constexpr std::size_t kMostMends = 3;
+constexpr std::size_t kMendsTried = 12;  // for the other sizes
 
 // Of proving so many rows; every row's counts are carried on to those behind it.
 int costOf(std::size_t rows) {
@@ -69,12 +70,25 @@ std::vector<std::size_t> SlipSearch::rowsToTry(const Finding& finding) const {
     return rows;
 }
 
-bool SlipSearch::explains(const WrittenProof& proof, const Finding& finding) const {
+// No row is faulty that was not, and that of the finding no longer.
+bool SlipSearch::explains(const WrittenProof& proof, const WrittenProof& written,
+                          const Finding& finding) const {
     for (const std::size_t row : proof.faulty) {
-        if (!holds(proof_.faulty, row) || pattern_.rows[row].number == finding.row) return false;
+        if (!holds(written.faulty, row) || pattern_.rows[row].number == finding.row) return false;
     }
     if (finding.rule != "closing") return true;
     return (pattern_.repeatFrom ? proof.closesFrom : proof.closes).value_or(false);
+}
+
+bool SlipSearch::mendsEverySize(const Explanation& explanation, const Finding& finding) {
+    trial_.rows[explanation.row].elements = explanation.elements;
+    bool mends = true;
+    for (std::size_t size = 0; mends && size < pattern_.sizeCount(); ++size) {
+        if (size == size_ || !pattern_.rows[explanation.row].isFor(size)) continue;
+        mends = explains(proveWritten(trial_, size), proveWritten(pattern_, size), finding);
+    }
+    trial_.rows[explanation.row].elements = pattern_.rows[explanation.row].elements;
+    return mends;
 }
 
 double SlipSearch::evidenceOf(std::size_t row, const PlacedRow& meant, const PlacedRow& written) {
@@ -99,10 +113,13 @@ std::optional<Explanation> SlipSearch::explanation(std::size_t row, const SlipUn
                                                    const WrittenProof& proof) {
     auto meant = placedRow(trial_, row, proof, size_);
     if (!meant) return std::nullopt;
-    Explanation found{
-        row, slip.kind,
-        {},  std::move(*meant),
-        0,   slipOdds(pattern_.rows[row], slip, letters_.size()) + textOdds(pattern_, proof, row)};
+    Explanation found;
+    found.row = row;
+    found.kind = slip.kind;
+    found.elements = slip.elements;
+    found.meant = std::move(*meant);
+    found.logOdds =
+        slipOdds(pattern_.rows[row], slip, letters_.size()) + textOdds(pattern_, proof, row);
     if (slip.kind == SlipUndone::Kind::Rest) {
         if (found.meant.stitches.empty()) return std::nullopt;
         found.rest = slip.rest;
@@ -135,7 +152,7 @@ void SlipSearch::tryRow(std::size_t row, const Finding& finding, std::vector<Exp
         if (window) costLeft_ -= all;
         trial_.rows[row].elements = slip.elements;
         const WrittenProof proof = proveWritten(trial_, size_);
-        if (!explains(proof, finding)) return;
+        if (!explains(proof, proof_, finding)) return;
         if (auto one = explanation(row, slip, proof)) found.push_back(std::move(*one));
     });
     trial_.rows[row].elements = pattern_.rows[row].elements;
@@ -143,8 +160,10 @@ void SlipSearch::tryRow(std::size_t row, const Finding& finding, std::vector<Exp
 
 // The likeliest, and no second stitch for the same place that counts the same while there are other
 // places.
-std::vector<std::size_t> SlipSearch::offered(const std::vector<Explanation>& found) {
+std::vector<std::size_t> SlipSearch::offered(const std::vector<Explanation>& found,
+                                             const Finding& finding) {
     std::vector<std::size_t> chosen;
+    std::size_t tried = 0;
     for (const bool twins : {false, true}) {
         for (std::size_t i = 0; i < found.size() && chosen.size() < kMostMends; ++i) {
             const auto isTwin = [&](std::size_t other) {
@@ -154,7 +173,11 @@ std::vector<std::size_t> SlipSearch::offered(const std::vector<Explanation>& fou
                        a.meant.stitches.size() == b.meant.stitches.size();
             };
             const bool again = std::any_of(chosen.begin(), chosen.end(), isTwin);
-            if (!holds(chosen, i) && (twins || !again)) chosen.push_back(i);
+            if (holds(chosen, i) || (!twins && again)) continue;
+            if (pattern_.sizeCount() > 1 &&
+                (tried++ >= kMendsTried || !mendsEverySize(found[i], finding)))
+                continue;
+            chosen.push_back(i);
         }
     }
     return chosen;
@@ -190,7 +213,7 @@ bool SlipSearch::adviseOn(Finding& finding) {
     if (finding.suspects.size() > kMostSuspects) finding.suspects.resize(kMostSuspects);
     finding.mends.clear();
     if (isNote && odds < kSureEnough) return true;
-    for (const std::size_t one : offered(found)) {
+    for (const std::size_t one : offered(found, finding)) {
         const std::size_t row = found[one].row;
         finding.mends.push_back(
             mendOf(pattern_.rows[row], placedRow(pattern_, row, proof_, size_), found[one]));

@@ -25,12 +25,14 @@ class SlipSearch {
  private:
     std::vector<std::size_t> rowsToTry(const Finding& finding) const;
     void tryRow(std::size_t row, const Finding& finding, std::vector<Explanation>& found);
-    bool explains(const WrittenProof& proof, const Finding& finding) const;
+    bool explains(const WrittenProof& proof, const WrittenProof& written,
+                  const Finding& finding) const;
     std::optional<Explanation> explanation(std::size_t row, const SlipUndone& slip,
                                            const WrittenProof& proof);
     double evidenceOf(std::size_t row, const PlacedRow& meant, const PlacedRow& written);
     bool isPlain(std::size_t row) const;
-    static std::vector<std::size_t> offered(const std::vector<Explanation>& found);
+    std::vector<std::size_t> offered(const std::vector<Explanation>& found, const Finding& finding);
+    bool mendsEverySize(const Explanation& explanation, const Finding& finding);
 
     const WrittenPattern& pattern_;
     std::size_t size_;

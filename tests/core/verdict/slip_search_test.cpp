@@ -140,6 +140,21 @@ TEST(SlipSearch, TheStitchesLeftBehindARepeatMayBeMiscounted) {
     EXPECT_EQ(fault->suspects[0].column, 13);  // the first stitch behind the repeat
 }
 
+TEST(SlipSearch, AMendThatMakesAnotherSizeFailIsNotOffered) {
+    // Four loops divide 12, not 15; three divide both, five 15 alone.
+    const ReadRows read = readWritten(
+        "Sizes: S (M)\nCast on 12 (15) sts.\nRow 1: *yo, k2tog, k2; rep from * to end.\n"
+        "Row 2: purl.\n");
+    ASSERT_FALSE(read.hasErrors());
+    Report report = reportOnRows(read, {0, 1}).report;
+    adviseOnRows(read.pattern, {0, 1}, report);
+    const Finding* fault = findingOf(report, "cast-on");
+    ASSERT_NE(fault, nullptr);
+    const auto labels = labelsOf(fault);
+    EXPECT_THAT(labels, testing::Contains("Row 1: leave out k, stitch 4 of the repeat"));
+    EXPECT_THAT(labels, testing::Not(testing::Contains(testing::HasSubstr("put in"))));
+}
+
 TEST(SlipSearch, WhatNoSingleSlipExplainsIsLeftToTheOthers) {
     const ReadRows read = readWritten("Cast on: 13\nRow 1: k20.\n");
     Report report = reportOnRows(read, {0}).report;
