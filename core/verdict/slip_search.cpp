@@ -161,7 +161,7 @@ void SlipSearch::tryRow(std::size_t row, const Finding& finding, std::vector<Exp
 // The likeliest, and no second stitch for the same place that counts the same while there are other
 // places.
 std::vector<std::size_t> SlipSearch::offered(const std::vector<Explanation>& found,
-                                             const Finding& finding) {
+                                             const Finding& finding, bool everySize) {
     std::vector<std::size_t> chosen;
     std::size_t tried = 0;
     for (const bool twins : {false, true}) {
@@ -174,7 +174,7 @@ std::vector<std::size_t> SlipSearch::offered(const std::vector<Explanation>& fou
             };
             const bool again = std::any_of(chosen.begin(), chosen.end(), isTwin);
             if (holds(chosen, i) || (!twins && again)) continue;
-            if (pattern_.sizeCount() > 1 &&
+            if (everySize && pattern_.sizeCount() > 1 &&
                 (tried++ >= kMendsTried || !mendsEverySize(found[i], finding)))
                 continue;
             chosen.push_back(i);
@@ -213,10 +213,15 @@ bool SlipSearch::adviseOn(Finding& finding) {
     if (finding.suspects.size() > kMostSuspects) finding.suspects.resize(kMostSuspects);
     finding.mends.clear();
     if (isNote && odds < kSureEnough) return true;
-    for (const std::size_t one : offered(found, finding)) {
+    std::vector<std::size_t> chosen = offered(found, finding, true);
+    // What is wrong in one size alone may be mended in it alone.
+    const bool inSize = chosen.empty() && !finding.sizes.empty() && !pattern_.sizes.empty();
+    if (inSize) chosen = offered(found, finding, false);
+    for (const std::size_t one : chosen) {
         const std::size_t row = found[one].row;
-        finding.mends.push_back(
-            mendOf(pattern_.rows[row], placedRow(pattern_, row, proof_, size_), found[one]));
+        Mend mend = mendOf(pattern_.rows[row], placedRow(pattern_, row, proof_, size_), found[one]);
+        if (inSize) mend.label = "Size " + pattern_.sizes[size_] + ": " + mend.label;
+        finding.mends.push_back(std::move(mend));
     }
     return true;
 }

@@ -31,7 +31,8 @@ class SlipSearch {
                                            const WrittenProof& proof);
     double evidenceOf(std::size_t row, const PlacedRow& meant, const PlacedRow& written);
     bool isPlain(std::size_t row) const;
-    std::vector<std::size_t> offered(const std::vector<Explanation>& found, const Finding& finding);
+    std::vector<std::size_t> offered(const std::vector<Explanation>& found, const Finding& finding,
+                                     bool everySize);
     bool mendsEverySize(const Explanation& explanation, const Finding& finding);
 
     const WrittenPattern& pattern_;
