@@ -12,9 +12,11 @@ constexpr double kLeastFigures = 0.004;   // a plain row may still hold a figure
 constexpr double kPlainEdge = 1.5;        // log odds against figures in an edge column without any
 constexpr float kTestimonyWeight = 0.5F;  // witnesses repeat each other
 constexpr float kNeighbourWeight = 0.34F;
+constexpr int kMostRows = 400;     // looked at around one: the search grows with their square
 constexpr double kUsualPairs = 2;  // pairs of the usual kind thought to have been seen as well
 
-// The rows around one that hold few enough figures for the search of symmetries.
+// The rows around one that are few enough, and hold few enough figures, for the search of
+// symmetries.
 std::pair<int, int> windowAround(const Chart& chart, const Alphabet& alphabet, int centre) {
     const auto figuresIn = [&](int row) {
         const auto& cells = chart.row(row).cells();
@@ -28,7 +30,7 @@ std::pair<int, int> windowAround(const Chart& chart, const Alphabet& alphabet, i
     int figures = figuresIn(centre);
     bool below = true;
     bool above = true;
-    while (below || above) {
+    while ((below || above) && last - first < kMostRows) {
         if ((below = below && first > 0)) {
             const int more = figuresIn(first - 1);
             if ((below = figures + more <= kMaxFigures)) {

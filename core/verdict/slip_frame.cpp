@@ -9,6 +9,7 @@ namespace {
 // Witnesses repeat each other: log odds beyond which they count for little.
 constexpr double kSure = 6.0;
 constexpr double kBeyondSure = 0.1;
+constexpr int kWidest = 800;      // columns of a text that can be heard in the time
 constexpr double kUnseen = -4.0;  // log odds for a stitch that the text works nowhere else
 
 // Lengths of what stands outside the repeats and of the repeats by turns, in working order.
@@ -30,6 +31,7 @@ std::vector<std::size_t> lengthsOf(const PlacedRow& placed, std::size_t copies) 
 std::unique_ptr<SlipFrame> SlipFrame::make(const WrittenPattern& text, std::size_t row,
                                            std::size_t size, const PlacedRow& meant,
                                            const PlacedRow& written) {
+    if (meant.stitches.size() > kWidest) return nullptr;
     std::unique_ptr<SlipFrame> frame(new SlipFrame);
     frame->model_ = meant;
     std::optional<Cells> cells;
@@ -109,6 +111,7 @@ bool SlipFrame::draw(const WrittenPattern& text, std::size_t row, std::size_t si
     if (!straight) return false;
     const auto at = std::find(straight->written.begin(), straight->written.end(), row);
     if (at == straight->written.end()) return false;
+    if (straight->chart.width > kWidest) return false;
     straight_ = std::move(*straight);
     gap_ = straight_.chart.stitches->find("no-stitch").value();
     row_ = static_cast<int>(at - straight_.written.begin());

@@ -10,9 +10,11 @@
 namespace lacewright {
 namespace {
 
-constexpr double kPlainRepeat = 3.0;  // log odds against a repeat of knit stitches alone
-constexpr double kSureEnough = -4.5;  // log odds of a slip that a mere note offers to mend
-constexpr double kNotDrawn = -4.0;    // log odds for a text that makes no chart
+constexpr double kPlainRepeat = 3.0;    // log odds against a repeat of knit stitches alone
+constexpr double kSureEnough = -4.5;    // log odds of a slip that a mere note offers to mend
+constexpr double kNotDrawn = -4.0;      // log odds for a text that makes no chart
+constexpr int kMostNotDrawn = 30;       // before a text is taken for one that makes no chart
+constexpr std::size_t kMostRows = 600;  // of a text that is searched
 constexpr std::size_t kRowsTried = 4;
 constexpr std::size_t kRowsTriedForClosing = 12;
 constexpr int kMostCost = 20'000;  // rows proven for one finding
@@ -105,7 +107,10 @@ double SlipSearch::evidenceOf(std::size_t row, const PlacedRow& meant, const Pla
         }
     }
     const auto [at, isNew] = frames_.try_emplace(key);
-    if (isNew) at->second = SlipFrame::make(trial_, row, size_, meant, written);
+    if (isNew && notDrawn_ < kMostNotDrawn) {
+        at->second = SlipFrame::make(trial_, row, size_, meant, written);
+        notDrawn_ += at->second == nullptr ? 1 : 0;
+    }
     return at->second == nullptr ? kNotDrawn : at->second->evidence(meant);
 }
 
@@ -184,6 +189,7 @@ std::vector<std::size_t> SlipSearch::offered(const std::vector<Explanation>& fou
 }
 
 bool SlipSearch::adviseOn(Finding& finding) {
+    if (pattern_.rows.size() > kMostRows) return false;
     if (finding.severity == Severity::Note && !mayBeMeantToClose(proof_)) return false;
     std::vector<Explanation> found;
     costLeft_ = kMostCost;

@@ -41,6 +41,7 @@ class SlipSearch {
     std::vector<Working> letters_;
     WrittenPattern trial_;
     std::map<std::vector<int>, std::unique_ptr<SlipFrame>> frames_;  // by row, lengths, counts
+    int notDrawn_ = 0;  // frames that could not be made
     int costLeft_ = 0;  // rows that may still be proven for a finding
 };
 
