@@ -15,9 +15,7 @@ namespace lacewright {
 namespace {
 
 constexpr std::size_t kMendsTried = 16;  // before giving up on a finding
-constexpr double kLeastWeight = 0.002;   // suspects below are not named
-constexpr std::size_t kMaxSuspectsOfChart = 24;
-constexpr int kCellsAdvised = 3000;  // of the rows of findings that get advice
+constexpr int kCellsAdvised = 3000;      // of the rows of findings that get advice
 
 Mend mendOf(const Chart& chart, const Repair& repair) {
     Mend mend{labelOf(chart, repair), {}, {}, {}};
@@ -110,7 +108,7 @@ class Adviser {
         std::stable_sort(all.begin(), all.end(),
                          [](const Suspect& a, const Suspect& b) { return a.weight > b.weight; });
         dropRepeated(all);
-        if (all.size() > kMaxSuspectsOfChart) all.resize(kMaxSuspectsOfChart);
+        if (all.size() > kMaxSuspectsInAll) all.resize(kMaxSuspectsInAll);
         return all;
     }
 

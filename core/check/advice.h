@@ -7,9 +7,11 @@
 // Who is to blame for a fault, and what would mend it.
 namespace lacewright {
 
-inline constexpr std::size_t kMaxMends = 3;      // offered for one finding
-inline constexpr std::size_t kMaxSuspects = 12;  // named for one finding
-inline constexpr std::size_t kMaxAdvised = 60;   // findings of one chart that get advice
+inline constexpr std::size_t kMaxMends = 3;           // offered for one finding
+inline constexpr std::size_t kMaxSuspects = 12;       // named for one finding
+inline constexpr std::size_t kMaxSuspectsInAll = 24;  // named for a chart or a text
+inline constexpr double kLeastWeight = 0.002;         // suspects below are not named
+inline constexpr std::size_t kMaxAdvised = 60;        // findings of one chart that get advice
 
 // Takes faults of two rows apart that were folded as one, where the rest of the chart says that
 // both rows are wrong. Fills in suspects and mends of the findings about stitch counts (rules

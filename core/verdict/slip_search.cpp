@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numeric>
 
+#include "core/check/advice.h"
 #include "core/verdict/slip_odds.h"
 #include "core/verdict/slip_window.h"
 
@@ -20,9 +21,6 @@ constexpr std::size_t kRowsTriedForClosing = 12;
 constexpr int kMostCost = 20'000;  // rows proven for one finding
 constexpr int kCostOfTrial = 3;
 constexpr std::size_t kRowsOfOneCost = 400;
-constexpr double kLeastWeight = 0.002;
-constexpr std::size_t kMostSuspects = 12;
-constexpr std::size_t kMostMends = 3;
 constexpr std::size_t kMendsTried = 12;  // for the other sizes
 
 // Of proving so many rows; every row's counts are carried on to those behind it.
@@ -170,7 +168,7 @@ std::vector<std::size_t> SlipSearch::offered(const std::vector<Explanation>& fou
     std::vector<std::size_t> chosen;
     std::size_t tried = 0;
     for (const bool twins : {false, true}) {
-        for (std::size_t i = 0; i < found.size() && chosen.size() < kMostMends; ++i) {
+        for (std::size_t i = 0; i < found.size() && chosen.size() < kMaxMends; ++i) {
             const auto isTwin = [&](std::size_t other) {
                 const Explanation& a = found[i];
                 const Explanation& b = found[other];
@@ -216,7 +214,7 @@ bool SlipSearch::adviseOn(Finding& finding) {
     }
     std::stable_sort(finding.suspects.begin(), finding.suspects.end(),
                      [](const Suspect& a, const Suspect& b) { return a.weight > b.weight; });
-    if (finding.suspects.size() > kMostSuspects) finding.suspects.resize(kMostSuspects);
+    if (finding.suspects.size() > kMaxSuspects) finding.suspects.resize(kMaxSuspects);
     finding.mends.clear();
     if (isNote && odds < kSureEnough) return true;
     std::vector<std::size_t> chosen = offered(found, finding, true);

@@ -16,9 +16,8 @@
 namespace lacewright {
 namespace {
 
-constexpr std::size_t kMostSuspects = 24;  // of the whole text
-
-bool isAboutCounts(const Finding& finding) {
+// Of any severity, and of one size or several: texts are searched for slips size by size.
+bool tellsOfCounts(const Finding& finding) {
     return finding.rule == "continuity" || finding.rule == "cast-on" || finding.rule == "closing";
 }
 
@@ -39,7 +38,7 @@ class Translator {
 
     void adviseOn(Finding& finding) const {
         for (const Finding& advised : report_.findings) {
-            if (!isAboutCounts(advised) || advised.suspects.empty()) continue;
+            if (!tellsOfCounts(advised) || advised.suspects.empty()) continue;
             const bool closing = finding.rule == "closing";
             if (closing != (advised.rule == "closing")) continue;
             if (!closing && !concerns(advised, finding.row)) continue;
@@ -196,7 +195,7 @@ std::vector<Suspect> suspectsOf(const std::vector<Finding>& findings,
     }
     std::stable_sort(all.begin(), all.end(),
                      [](const Suspect& a, const Suspect& b) { return a.weight > b.weight; });
-    if (all.size() > kMostSuspects) all.resize(kMostSuspects);
+    if (all.size() > kMaxSuspectsInAll) all.resize(kMaxSuspectsInAll);
     return all;
 }
 
@@ -225,7 +224,7 @@ void adviseOnRows(const WrittenPattern& pattern, const std::vector<std::size_t>&
     std::map<std::size_t, SlipSearch> searches;
     for (Finding& finding : report.findings) {
         const bool uncountable = finding.rule == "uncountable";
-        if (!uncountable && !isAboutCounts(finding)) continue;
+        if (!uncountable && !tellsOfCounts(finding)) continue;
         const std::size_t size = sizeOf(finding);
         if (searches.try_emplace(size, pattern, size).first->second.adviseOn(finding)) continue;
         if (uncountable) {
