@@ -115,29 +115,28 @@ std::optional<Repair> CulpritSearch::jointRepair(int rowIndex) {
     return joint;
 }
 
+void CulpritSearch::addRepairs(int rowIndex, bool closing, std::vector<Repair>& repairs) {
+    for (const auto& [row, byWhatItMakes] : rowsToBlame(rowIndex, closing)) {
+        judgeFirst(row, closing && !byWhatItMakes, [&, row = row, makes = byWhatItMakes] {
+            addRedraws(row, makes, repairs);
+            addShifts(row, repairs);
+        });
+    }
+}
+
 std::vector<Repair> CulpritSearch::repairs(int rowIndex, bool closing) {
     const Link* link = closing ? (links_.closing ? &*links_.closing : nullptr)
                                : &links_.rows[static_cast<std::size_t>(rowIndex)];
     if (link == nullptr || link->fits()) return {};
     std::vector<Repair> repairs;
-    for (const auto& [row, byWhatItMakes] : rowsToBlame(rowIndex, closing)) {
-        const bool first = closing && !byWhatItMakes;
-        if (first) {
-            closingAt_ = row;
-            cases_.clear();
-        }
-        addRedraws(row, byWhatItMakes, repairs);
-        addShifts(row, repairs);
-        if (first) {
-            closingAt_.reset();
-            cases_.clear();
-        }
-    }
+    std::optional<Repair> joint;
+    inEveryWay(rowIndex, closing, [&] {
+        addRepairs(rowIndex, closing, repairs);
+        if (!closing && !joint && runAround(rowIndex).size() > 1) joint = jointRepair(rowIndex);
+    });
     std::stable_sort(repairs.begin(), repairs.end(),
                      [](const Repair& a, const Repair& b) { return a.logOdds > b.logOdds; });
-    if (!closing && runAround(rowIndex).size() > 1) {
-        if (auto joint = jointRepair(rowIndex)) repairs.push_back(std::move(*joint));
-    }
+    if (joint) repairs.push_back(std::move(*joint));
     return repairs;
 }
 

@@ -146,7 +146,7 @@ std::optional<CulpritSearch::Moves> CulpritSearch::movesOf(const std::vector<int
     }
     const RowCase* rowCase = caseOf(rowIndex);
     if (rowCase == nullptr || rowCase->odds(group) == nullptr) return std::nullopt;
-    Moves moves{rowCase->odds(group)->reach(), {}};
+    Moves moves{rowCase->odds(group)->reach(), {}, 0};
     double total = kImpossible;
     for (int takes = -moves.reach; takes <= moves.reach; ++takes) {
         for (int makes = -moves.reach; makes <= moves.reach; ++makes) {
@@ -160,22 +160,27 @@ std::optional<CulpritSearch::Moves> CulpritSearch::movesOf(const std::vector<int
         }
     }
     if (total == kImpossible) return std::nullopt;
+    moves.logOdds = total;
     for (double& share : moves.share) share = std::exp(share - total);
     return moves;
 }
 
-void CulpritSearch::accuse(int rowIndex, bool byWhatItMakes, std::vector<CellGuess>& guesses) {
+double CulpritSearch::accuse(int rowIndex, bool byWhatItMakes, std::vector<CellGuess>& guesses) {
     const RowCase* rowCase = caseOf(rowIndex);
-    if (rowCase == nullptr) return;
+    if (rowCase == nullptr) return kImpossible;
     const std::vector<int> run = runAround(rowIndex);
     const double shifted =
         rowCase->shifts().empty()
             ? 0
             : std::exp(rowCase->logShifts() - logAdd(rowCase->logShifts(), rowCase->logRedraws()));
     double guilty = 0;
+    double logOdds = 0;
     for (const int group : groups()) {
         const auto moves = movesOf(run, group, rowIndex);
+        const bool out = excessIn(rowIndex, group) != 0 || excessOut(rowIndex, group) != 0;
+        if (!moves && out) logOdds = kImpossible;
         if (!moves) continue;
+        logOdds += moves->logOdds;
         const RowOdds& odds = *rowCase->odds(group);
         double ofGroup = 0;
         for (int takes = -moves->reach, i = 0; takes <= moves->reach; ++takes) {
@@ -200,6 +205,7 @@ void CulpritSearch::accuse(int rowIndex, bool byWhatItMakes, std::vector<CellGue
              guilty * shifted *
                  std::exp(shift.logOdds + rowCase->favour(shift.moves) - rowCase->logShifts())});
     }
+    return logAdd(logOdds, rowCase->logShifts());
 }
 
 std::vector<std::pair<int, bool>> CulpritSearch::rowsToBlame(int rowIndex, bool closing) const {
@@ -211,19 +217,41 @@ std::vector<std::pair<int, bool>> CulpritSearch::rowsToBlame(int rowIndex, bool 
 
 bool CulpritSearch::wrongApart(int rowIndex) {
     if (caseOf(rowIndex) == nullptr || caseOf(rowIndex + 1) == nullptr) return false;
-    double apart = 0;
-    double together = 0;
-    int out = 0;  // groups
-    for (const int group : groups()) {
-        const int in = excessIn(rowIndex, group);
-        const int above = excessIn(rowIndex + 1, group);
+    double apart = kImpossible;
+    double together = kImpossible;
+    inEveryWay(rowIndex, false, [&] {
+        double eachByItself = 0;
+        double asOne = 0;
+        int out = 0;  // groups
+        for (const int group : groups()) {
+            const int in = excessIn(rowIndex, group);
+            const int above = excessIn(rowIndex + 1, group);
+            if (in == 0 && above == 0) continue;
+            ++out;
+            eachByItself +=
+                logMove(rowIndex, group, {-in, 0}) + logMove(rowIndex + 1, group, {-above, 0});
+            asOne += logMove(rowIndex, group, {-in, above});
+        }
         // Where stitches only change groups, it is the edge of a repeat that is wrong.
-        if ((in != 0 || above != 0) && ++out > 1) return false;
-        if (out == 0) continue;
-        apart += logMove(rowIndex, group, {-in, 0}) + logMove(rowIndex + 1, group, {-above, 0});
-        together += logMove(rowIndex, group, {-in, above});
-    }
+        if (out > 1) return;
+        apart = std::max(apart, eachByItself);
+        together = std::max(together, asOne);
+    });
     return apart > together + kSureApart;
+}
+
+// Gives the log odds of this fault, with all that may have come about.
+double CulpritSearch::accuseAll(int rowIndex, bool closing, const std::vector<int>& following,
+                                std::vector<CellGuess>& guesses) {
+    double logOdds = 0;
+    for (const auto& [row, byWhatItMakes] : rowsToBlame(rowIndex, closing)) {
+        judgeFirst(row, closing && !byWhatItMakes, [&, row = row, makes = byWhatItMakes] {
+            const double ofRow = accuse(row, makes, guesses);
+            if (!makes) logOdds = ofRow;
+        });
+    }
+    for (const int row : following) accuse(row, false, guesses);
+    return logOdds;
 }
 
 std::vector<CellGuess> CulpritSearch::suspects(int rowIndex, bool closing,
@@ -231,25 +259,25 @@ std::vector<CellGuess> CulpritSearch::suspects(int rowIndex, bool closing,
     const Link* link = closing ? (links_.closing ? &*links_.closing : nullptr)
                                : &links_.rows[static_cast<std::size_t>(rowIndex)];
     if (link == nullptr || link->fits()) return {};
-    std::vector<CellGuess> all;
-    for (const auto& [row, byWhatItMakes] : rowsToBlame(rowIndex, closing)) {
-        const bool first = closing && !byWhatItMakes;
-        if (first) {
-            closingAt_ = row;
-            cases_.clear();
-        }
-        accuse(row, byWhatItMakes, all);
-        if (first) {
-            closingAt_.reset();
-            cases_.clear();
-        }
-    }
-    for (const int row : following) accuse(row, false, all);
+    struct Way {
+        std::vector<CellGuess> guesses;
+        double logOdds = kImpossible;
+    };
+    std::vector<Way> ways;
+    double likeliest = kImpossible;
+    inEveryWay(rowIndex, closing, [&] {
+        Way& way = ways.emplace_back();
+        way.logOdds = accuseAll(rowIndex, closing, following, way.guesses);
+        likeliest = std::max(likeliest, way.logOdds);
+    });
     std::map<std::pair<int, int>, double> merged;
     double sum = 0;
-    for (const CellGuess& guess : all) {
-        merged[{guess.row, guess.column}] += guess.weight;
-        sum += guess.weight;
+    for (const Way& way : ways) {
+        const double chance = ways.size() == 1 ? 1 : std::exp(way.logOdds - likeliest);
+        for (const CellGuess& guess : way.guesses) {
+            merged[{guess.row, guess.column}] += chance * guess.weight;
+            sum += chance * guess.weight;
+        }
     }
     std::vector<CellGuess> ranked;
     if (!(sum > 0)) return ranked;

@@ -78,6 +78,7 @@ class CulpritSearch {
     struct Moves {
         int reach = 0;
         std::vector<double> share;  // [(takes + reach) * (2 reach + 1) + makes + reach]
+        double logOdds = 0;         // of all of them together, with what the run moves for them
     };
     RowCase* caseOf(int rowIndex);
     double logMove(int rowIndex, int group, const GroupMove& move);
@@ -87,7 +88,35 @@ class CulpritSearch {
     bool involved(int rowIndex) const;
     std::vector<int> runAround(int rowIndex) const;
     std::optional<Moves> movesOf(const std::vector<int>& run, int group, int rowIndex);
-    void accuse(int rowIndex, bool byWhatItMakes, std::vector<CellGuess>& guesses);
+    // Adds the guesses; gives the log odds of all that may have come about.
+    double accuse(int rowIndex, bool byWhatItMakes, std::vector<CellGuess>& guesses);
+    double accuseAll(int rowIndex, bool closing, const std::vector<int>& following,
+                     std::vector<CellGuess>& guesses);
+    void addRepairs(int rowIndex, bool closing, std::vector<Repair>& repairs);
+    // `first`: the row is the first of those that are worked again, and its takes count for that.
+    template <class Judge>
+    void judgeFirst(int rowIndex, bool first, const Judge& judge) {
+        if (!first) return judge();
+        closingAt_ = rowIndex;
+        cases_.clear();
+        judge();
+        closingAt_.reset();
+        cases_.clear();
+    }
+    // A row that may be out in several ways is judged as if it were out in one, then in the next.
+    template <class Judge>
+    void inEveryWay(int rowIndex, bool closing, const Judge& judge) {
+        judge();
+        Link& link = links_.rows[static_cast<std::size_t>(rowIndex)];
+        if (closing || link.otherwise.empty()) return;
+        for (Link::Excess& way : link.otherwise) {
+            std::swap(link.excess, way);
+            cases_.clear();
+            judge();
+            std::swap(link.excess, way);
+        }
+        cases_.clear();
+    }
     void addRedraws(int rowIndex, bool byWhatItMakes, std::vector<Repair>& repairs);
     void addShifts(int rowIndex, std::vector<Repair>& repairs);
     std::vector<OddCell> oddInRow(int rowIndex, const Beliefs& beliefs);

@@ -20,7 +20,11 @@ struct Link {
     int below = -1;  // row index of the row it is worked on; -1: the cast-on, or nothing
     // By how much it takes more than there is: for the edges, then for each repeat of the chart.
     // Absent where the two cannot be compared repeat by repeat, or nothing is known.
-    std::vector<std::optional<int>> excess;
+    using Excess = std::vector<std::optional<int>>;
+    Excess excess;
+    // Where a row's own repeat does not go into the loops there are, it may be out in other ways as
+    // well: in its repeat, in its edges or in both. Those that are out by most come last.
+    std::vector<Excess> otherwise;
 
     bool fits() const;
     std::optional<int> of(int group) const { return excess[static_cast<std::size_t>(group + 1)]; }

@@ -18,6 +18,7 @@ target_sources(core_tests PRIVATE
     core/check/row_odds_test.cpp
     core/check/symmetry_test.cpp
     core/check/testimony_test.cpp
+    core/check/whole_repeats_test.cpp
     support/motifs.cpp
     support/mutations.cpp
 )
