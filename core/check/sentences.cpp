@@ -29,10 +29,12 @@ std::string number(std::int64_t value) {
     return value >= 0 && value <= 6 ? kWords[value] : std::to_string(value);
 }
 
-// The repeats both forms speak of are the same, so their difference can be told as drawn.
+// One form speaks of no repeat that the other does not, so their difference can be told as drawn.
 bool sameRepeats(const AffineForm& a, const AffineForm& b) {
-    return std::equal(a.terms().begin(), a.terms().end(), b.terms().begin(), b.terms().end(),
-                      [](const auto& x, const auto& y) { return x.variable == y.variable; });
+    const auto& fewer = a.terms().size() < b.terms().size() ? a : b;
+    const auto& more = a.terms().size() < b.terms().size() ? b : a;
+    return std::all_of(fewer.terms().begin(), fewer.terms().end(),
+                       [&](const auto& term) { return more.coefficient(term.variable) != 0; });
 }
 
 class Sentence {
@@ -77,6 +79,7 @@ class Sentence {
     }
 
     std::string difference() const {
+        if (place_.castOn && takes_.isConstant() && !available_.isConstant()) return never();
         const AffineForm rest = takes_ - available_;
         std::vector<std::string> parts;
         for (const auto& term : rest.terms()) {
@@ -94,10 +97,25 @@ class Sentence {
         return all + ": " + examples() + ".";
     }
 
+    // A row without a repeat on a cast-on that is not fixed.
+    std::string never() const {
+        std::string all = subject() + " works no repeat and always takes " +
+                          std::to_string(takes_.constant()) + ", but " + before(true) + " " +
+                          available();
+        if (fit_.onlyAt) {
+            all += "; it fits only when " + place_.variableName(freeVariable()) + " is " +
+                   std::to_string(*fit_.onlyAt);
+        }
+        return all + ".";
+    }
+
     // "35 against 33 with one repeat, 69 against 65 with two"
     std::string examples() const {
-        const auto& terms = takes_.terms().empty() ? available_.terms() : takes_.terms();
-        if (terms.empty()) return against(takes_.constant(), available_.constant());
+        const auto& terms =
+            takes_.terms().size() < available_.terms().size() ? available_.terms() : takes_.terms();
+        // Where the rows below leave one number of each repeat, that is the number.
+        if (fit_.required.isConstant() && fit_.available.isConstant())
+            return against(fit_.required.constant(), fit_.available.constant());
         const auto start = [this](Variable v) {
             const auto at = fit_.example.find(v);
             return at == fit_.example.end() ? std::int64_t{1} : at->second;
@@ -135,12 +153,12 @@ class Sentence {
     std::string available() const { return fit_.available.text(place_.variableName); }
 
     std::string notWhole() const {
-        std::string all = subject() + " works a repeat of " + stitchCount(width()) + ", but " +
-                          before(true) + " " + available();
+        std::string all =
+            subject() + " works " + ownRepeats() + ", but " + before(true) + " " + available();
         if (fit_.required.constant() != 0 && !fit_.required.terms().empty()) {
             const std::int64_t outside = std::abs(fit_.required.constant());
             all += ", of which " + std::to_string(outside) + (outside == 1 ? " lies" : " lie") +
-                   " outside it";
+                   (ownWidths().size() > 1 ? " outside them" : " outside it");
         }
         if (fit_.onlyWhen) {
             all += "; it fits only when " + place_.variableName(freeVariable()) + " leaves " +
@@ -150,25 +168,35 @@ class Sentence {
         if (!fit_.onlyWhen && !fit_.onlyAt && fit_.available.terms().size() == 1) {
             all += "; it never fits, whatever " + place_.variableName(freeVariable()) + " is";
         }
-        if (!fit_.available.isConstant()) {
-            all += ": with " + std::to_string(fit_.exampleAvailable) + " on the needle";
-        }
+        all += ": ";
+        if (!fit_.available.isConstant())
+            all += "with " + std::to_string(fit_.exampleAvailable) + " on the needle, ";
         const std::int64_t over = fit_.exampleAvailable - fit_.exampleRequired;
-        if (over < 0) return all + ", " + std::to_string(-over) + " more would be needed.";
-        return all + ", " + std::to_string(over) + (over == 1 ? " is" : " are") + " left over.";
+        if (over < 0) return all + std::to_string(-over) + " more would be needed.";
+        return all + std::to_string(over) + (over == 1 ? " is" : " are") + " left over.";
     }
 
     std::string tooFew() const {
-        return subject() + " needs " + std::to_string(fit_.exampleRequired) +
-               " before its repeat begins, but " + before(true) + " " +
-               std::to_string(fit_.exampleAvailable) + ".";
+        return subject() + " needs " + std::to_string(fit_.exampleRequired) + " before its " +
+               (ownWidths().size() > 1 ? "repeats begin" : "repeat begins") + ", but " +
+               before(true) + " " + std::to_string(fit_.exampleAvailable) + ".";
     }
 
-    std::int64_t width() const {
+    std::vector<std::int64_t> ownWidths() const {
+        std::vector<std::int64_t> widths;
         for (const auto& term : fit_.required.terms()) {
-            if (fit_.freed.contains(term.variable)) return term.coefficient;
+            if (fit_.freed.contains(term.variable)) widths.push_back(term.coefficient);
         }
-        return 0;
+        return widths;
+    }
+
+    // "a repeat of 4 stitches", "repeats of 4 and 6 stitches"
+    std::string ownRepeats() const {
+        const std::vector<std::int64_t> widths = ownWidths();
+        if (widths.size() == 1) return "a repeat of " + stitchCount(widths.front());
+        std::vector<std::string> numbers;
+        for (const std::int64_t width : widths) numbers.push_back(std::to_string(width));
+        return "repeats of " + listing(numbers) + " stitches";
     }
 
     Variable freeVariable() const {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <set>
+#include <tuple>
 #include <utility>
 
 namespace lacewright {
@@ -127,11 +128,22 @@ bool fixesTimes(Variable variable, const AffineForm& solved) {
     return variable < kCastOnVariable && solved.isConstant();
 }
 
+bool fixesTimes(const AffineForm& tie) {
+    const auto& terms = tie.terms();
+    return std::all_of(terms.begin(), terms.end(), [&](const AffineForm::Term& term) {
+        return term.variable < kCastOnVariable &&
+               (term.coefficient < 0) == (terms.front().coefficient < 0);
+    });
+}
+
 bool Survey::anyTimes() const {
     return std::none_of(steps_.begin(), steps_.end(), [](const auto& step) {
-        const auto& solved = step.second.fit.solved;
-        return std::any_of(solved.begin(), solved.end(),
-                           [](const auto& count) { return fixesTimes(count.first, count.second); });
+        const auto& [solved, ties] = std::tie(step.second.fit.solved, step.second.fit.ties);
+        return std::any_of(
+                   solved.begin(), solved.end(),
+                   [](const auto& count) { return fixesTimes(count.first, count.second); }) ||
+               std::any_of(ties.begin(), ties.end(),
+                           [](const AffineForm& tie) { return fixesTimes(tie); });
     });
 }
 

@@ -15,6 +15,8 @@ inline constexpr Variable kCastOnVariable = 1'000'000;
 
 // A repeat that must be worked so many times, whatever else is free.
 bool fixesTimes(Variable variable, const AffineForm& solved);
+// Repeats that take a fixed number of stitches together. `tie` is one of Fit::ties.
+bool fixesTimes(const AffineForm& tie);
 
 // Bands of rows with one path, and which of them each row lies in.
 class PathTable {

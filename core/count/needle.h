@@ -8,6 +8,7 @@
 #include "core/chart/chart.h"
 #include "core/count/affine_form.h"
 #include "core/count/tally.h"
+#include "core/count/ties.h"
 
 namespace lacewright {
 
@@ -16,7 +17,7 @@ enum class FitKind {
     Fits,      // for every allowed value of the free counts
     Edges,     // too many or too few by a fixed number, however often the repeats are worked
     Drift,     // the difference grows with a count
-    NotWhole,  // the row's own repeat divides the loops only for some values
+    NotWhole,  // the row's own repeats divide the loops only for some values
     TooFew     // the row's own repeat would have to be worked a negative number of times
 };
 
@@ -27,6 +28,7 @@ struct Fit {
     AffineForm required;   // what the row takes; own variables that could be solved are filled in
     std::map<Variable, AffineForm> solved;    // own variables, in free variables
     std::set<Variable> freed;                 // own variables left free (nothing fixes them)
+    std::vector<AffineForm> ties;             // zeros that hold for those that share the loops
     std::map<Variable, std::int64_t> raised;  // larger smallest values that the row demands
 
     // For a misfit: the smallest allowed free values at which the row fails, and the plain numbers.
@@ -51,7 +53,8 @@ struct Demand {
 // The loops on the needle while rows are worked one after the other, known as an affine form in
 // free counts (each a whole number of at least `smallest`). A row may bring counts of its own that
 // no row had before: they are solved so that the row uses up the loops, or stay free when nothing
-// fixes them. Counts that were seen before keep their value.
+// fixes them. Several that share the loops in more than one way stay free and are tied to each
+// other. Counts that were seen before keep their value.
 //
 // A row fits when it uses up exactly the loops on the needle for every allowed value of the free
 // counts, each of its own counts being a whole number >= 0. Where an own count would be negative
@@ -83,14 +86,17 @@ class Needle {
     std::int64_t smallest(Variable variable) const;
     // A form with every solved count filled in.
     AffineForm resolved(const AffineForm& form) const;
+    // The same, a plain number wherever the rows worked so far allow no other.
+    AffineForm settled(const AffineForm& form) const;
 
     // The same counts are solved and free, whatever is on the needle.
     bool sameCounts(const Needle& other) const {
-        return solved_ == other.solved_ && free_ == other.free_ && lost_ == other.lost_;
+        return solved_ == other.solved_ && free_ == other.free_ && ties_ == other.ties_ &&
+               lost_ == other.lost_;
     }
 
  private:
-    friend class Solver;
+    friend class RowSolver;
     Fit measured(const AffineForm& takes, const std::vector<Demand>& demands) const;
     bool bringsOwn(const AffineForm& takes) const;
 
@@ -98,6 +104,7 @@ class Needle {
     std::optional<AffineForm> lost_;  // loops before the first misfit, until they count again
     std::map<Variable, AffineForm> solved_;
     std::map<Variable, std::int64_t> free_;  // and their smallest values
+    Ties ties_;
 };
 
 }  // namespace lacewright

@@ -14,8 +14,8 @@ RowRepeat rowsAgain(const Chart& chart) {
 // What the last row leaves minus what the first one takes, over the whole width.
 AffineForm difference(const Survey& survey, const RowRepeat& rows) {
     const Needle needle = survey.needleAtEnd();
-    return needle.resolved(survey.forms()[static_cast<std::size_t>(rows.lastRow)].makes) -
-           needle.resolved(survey.forms()[static_cast<std::size_t>(rows.firstRow)].takes);
+    return needle.settled(survey.forms()[static_cast<std::size_t>(rows.lastRow)].makes -
+                          survey.forms()[static_cast<std::size_t>(rows.firstRow)].takes);
 }
 
 std::int64_t difference(const SizeSurvey& s, const RowRepeat& rows) {
@@ -85,7 +85,7 @@ void checkClosing(const Survey& survey, std::vector<Finding>& findings) {
     const RowRepeat rows = rowsAgain(chart);
     const Severity severity = chart.rowRepeat ? Severity::Warning : Severity::Note;
     if (chart.rowRepeat) checkSides(survey, rows, findings);
-    const std::string first = std::to_string(chart.rowNumber(rows.firstRow));
+    const std::string first = lowerAscii(rowName(chart, rows.firstRow));
     const std::string expected =
         rows.grows == 0
             ? ""
@@ -95,8 +95,8 @@ void checkClosing(const Survey& survey, std::vector<Finding>& findings) {
     if (rest != AffineForm(rows.grows)) {
         Finding finding =
             note("closing", chart.rowNumber(rows.lastRow),
-                 lead(chart, rows) + words(chart, rest) + " than row " + first + " takes" +
-                     expected + ", so the rows cannot be worked again as drawn." +
+                 lead(chart, rows) + words(chart, rest) + " than " + first + " takes" + expected +
+                     ", so the rows cannot be worked again as drawn." +
                      growthByRepeats(survey, rows, rest));
         finding.severity = severity;
         findings.push_back(std::move(finding));
@@ -109,7 +109,7 @@ void checkClosing(const Survey& survey, std::vector<Finding>& findings) {
     for (auto& [by, sizes] : off) {
         Finding finding = note("closing", chart.rowNumber(rows.lastRow),
                                (sizes.size() == 1 ? "Size " : "Sizes ") + listing(sizes) + ": " +
-                                   lead(chart, rows) + words(chart, AffineForm(by)) + " than row " +
+                                   lead(chart, rows) + words(chart, AffineForm(by)) + " than " +
                                    first + " takes" + expected + ".");
         finding.severity = severity;
         finding.sizes = std::move(sizes);

@@ -1,9 +1,24 @@
+#include <cstdlib>
+
 #include "core/base/text.h"
 #include "core/check/rules/rules.h"
 #include "core/check/rules/speech.h"
 #include "core/check/sentences.h"
 
 namespace lacewright {
+namespace {
+
+// Repeats that share a fixed number of stitches in more than one way.
+Finding togetherNote(const Chart& chart, int row, const AffineForm& tie) {
+    std::vector<std::string> names;
+    for (const auto& term : tie.terms())
+        names.push_back(chart.repeats[static_cast<std::size_t>(term.variable)].name);
+    return note("continuity", chart.rowNumber(row),
+                rowName(chart, row) + " fits only with repeats " + listing(names) + " taking " +
+                    stitchCount(std::abs(tie.constant())) + " together.");
+}
+
+}  // namespace
 
 void checkContinuity(const Survey& survey, int row, std::vector<Finding>& findings) {
     const Fit* fit = survey.fit(row);
@@ -24,6 +39,9 @@ void checkContinuity(const Survey& survey, int row, std::vector<Finding>& findin
                                     rowName(chart, row) + " fits only with repeat " +
                                         chart.repeats[static_cast<std::size_t>(variable)].name +
                                         " worked " + timesText(times.constant()) + "."));
+        }
+        for (const AffineForm& tie : fit->ties) {
+            if (fixesTimes(tie)) findings.push_back(togetherNote(chart, row, tie));
         }
         return;
     }

@@ -1,7 +1,7 @@
 #include <algorithm>
-#include <cstdlib>
 
 #include "core/base/text.h"
+#include "core/check/rules/first_row.h"
 #include "core/check/rules/rules.h"
 #include "core/check/rules/speech.h"
 
@@ -54,74 +54,63 @@ void checkTimes(const Survey& survey, const SizeSurvey& s, std::vector<Finding>&
     }
 }
 
-// Row 1 of a size takes `count` stitches, but `wanted` are expected: which times would do?
-void explainExpected(const Survey& survey, const SizeSurvey& s, std::int64_t count,
-                     Finding& finding) {
+// "Size M: row 1 takes 45 stitches"
+std::string taking(const Chart& chart, const SizeSurvey& s, std::int64_t count) {
+    return "Size " + s.size.name + ": " + lowerAscii(rowName(chart, 0)) + " takes " +
+           stitchCount(count);
+}
+
+std::string multipleText(const CastOn& castOn) {
+    std::string text = "a multiple of " + std::to_string(castOn.multiple);
+    if (castOn.plus > 0) text += " plus " + std::to_string(castOn.plus);
+    if (castOn.plus < 0) text += " minus " + std::to_string(-castOn.plus);
+    return text;
+}
+
+bool gives(const CastOn& castOn, std::int64_t count) {
+    const std::int64_t over = count - castOn.plus;
+    return castOn.multiple == 0 ? over == 0 : over >= 0 && over % castOn.multiple == 0;
+}
+
+// The count that the size expects.
+void checkExpected(const Survey& survey, const SizeSurvey& s, std::vector<Finding>& findings) {
     const Chart& chart = survey.chart();
-    const std::int64_t wanted = *s.size.stitches;
-    std::vector<std::string> ways;
-    std::int64_t nearest = 0;
-    std::int64_t step = 0;
-    for (const Segment& segment : s.paths.path(0)) {
-        if (!segment.isBox()) continue;
-        const auto index = static_cast<std::size_t>(segment.repeat);
-        const std::int64_t each = chart.row(0).tally(segment.first, segment.last).takes;
-        const std::int64_t now = s.times[index].value_or(1);
-        if (each == 0) continue;
-        if (step == 0) {
-            step = each;
-            nearest = count + (wanted - count) / each * each;
-        }
-        const std::int64_t times = now + (wanted - count) / each;
-        if ((wanted - count) % each != 0 || times < 0 || times > kMaxTimes) continue;
-        const std::string& name = chart.repeats[index].name;
-        ways.push_back("working repeat " + name + " " + timesText(times) + " gives " +
-                       std::to_string(wanted));
-        finding.mends.push_back(
-            {"Work repeat " + name + " " + timesText(times) + " in size " + s.size.name,
-             "then row 1 takes " + stitchCount(wanted),
-             {ChangeTimes{s.size.name, name, static_cast<int>(times)}}});
-    }
-    finding.mends.push_back({"Expect " + stitchCount(count) + " in size " + s.size.name,
-                             "what row 1 takes as drawn",
-                             {ChangeExpected{s.size.name, static_cast<int>(count)}}});
-    if (!ways.empty()) {
-        finding.message += "; " + ways.front() + ".";
-    } else if (step > 0) {
-        const std::int64_t other = nearest + (wanted > nearest ? step : -step);
-        finding.message += "; the nearest counts its repeat can give are " +
-                           std::to_string(std::min(nearest, other)) + " and " +
-                           std::to_string(std::max(nearest, other)) + ".";
-    } else {
-        finding.message += ".";
+    const FirstRow row(survey, s);
+    const std::int64_t count = row.count();
+    Finding finding = forSize(s, "size-count", Severity::Fault, taking(chart, s, count));
+    finding.row = chart.rowNumber(0);
+    if (count != *s.size.stitches) {
+        finding.message += ", but " + std::to_string(*s.size.stitches) + " are expected";
+        row.explain(*s.size.stitches, finding);
+        finding.mends.push_back({"Expect " + stitchCount(count) + " in size " + s.size.name,
+                                 "what " + lowerAscii(rowName(chart, 0)) + " takes as drawn",
+                                 {ChangeExpected{s.size.name, static_cast<int>(count)}}});
+        findings.push_back(std::move(finding));
+    } else if (chart.castOn && !gives(*chart.castOn, count)) {
+        // What a size says goes before what the chart says, but one of them is not true.
+        finding.severity = Severity::Warning;
+        finding.message += " as expected, but ";
+        finding.message += chart.castOn->multiple == 0
+                               ? std::to_string(chart.castOn->plus) + " are cast on."
+                               : "the cast-on is " + multipleText(*chart.castOn) + ".";
+        findings.push_back(std::move(finding));
     }
 }
 
 void checkCastOn(const Survey& survey, const SizeSurvey& s, std::vector<Finding>& findings) {
     const Chart& chart = survey.chart();
     if (survey.height() == 0) return;
-    const std::int64_t count = s.counts[0].takes;
-    if (s.size.stitches) {
-        if (count == *s.size.stitches) return;
-        Finding finding =
-            forSize(s, "size-count", Severity::Fault,
-                    "Size " + s.size.name + ": row 1 takes " + stitchCount(count) + ", but " +
-                        std::to_string(*s.size.stitches) + " are expected");
-        finding.row = chart.rowNumber(0);
-        explainExpected(survey, s, count, finding);
-        findings.push_back(std::move(finding));
-        return;
-    }
-    if (!chart.castOn || chart.castOn->multiple == 0) return;
-    const CastOn& castOn = *chart.castOn;
-    const std::int64_t over = count - castOn.plus;
-    if (over > 0 && over % castOn.multiple == 0) return;
-    Finding finding =
-        forSize(s, "size-count", Severity::Fault,
-                "Size " + s.size.name + ": row 1 takes " + stitchCount(count) +
-                    ", which is not a multiple of " + std::to_string(castOn.multiple) +
-                    (castOn.plus != 0 ? " plus " + std::to_string(castOn.plus) : "") + ".");
+    if (s.size.stitches) return checkExpected(survey, s, findings);
+    const FirstRow row(survey, s);
+    if (!chart.castOn || gives(*chart.castOn, row.count())) return;
+    Finding finding = forSize(s, "size-count", Severity::Fault, taking(chart, s, row.count()));
     finding.row = chart.rowNumber(0);
+    if (chart.castOn->multiple == 0) {
+        finding.message += ", but " + std::to_string(chart.castOn->plus) + " are cast on";
+        row.explain(chart.castOn->plus, finding);
+    } else {
+        finding.message += ", which is not " + multipleText(*chart.castOn) + ".";
+    }
     findings.push_back(std::move(finding));
 }
 

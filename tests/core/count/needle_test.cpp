@@ -101,6 +101,53 @@ TEST(Needle, CountsAfreshAfterAMisfit) {
     EXPECT_EQ(next.solved.at(1), AffineForm::of(0));
 }
 
+TEST(Needle, RefusesLoopsThatTwoRepeatsNeverMakeUp) {
+    // Repeats of 4 and of 6 make up even numbers only, and not 2.
+    EXPECT_EQ(Needle({0, 15}, kR).fit(form(0, {{0, 4}, {1, 6}})).kind, FitKind::NotWhole);
+    EXPECT_EQ(Needle({0, 2}, kR).fit(form(0, {{0, 4}, {1, 6}})).kind, FitKind::NotWhole);
+    EXPECT_EQ(Needle({0, 3}, kR).fit(form(5, {{0, 4}, {1, 6}})).kind, FitKind::TooFew);
+    EXPECT_TRUE(Needle({0, 16}, kR).fit(form(0, {{0, 4}, {1, 6}})).fits());
+    const Fit odd = Needle({6, 1}, kR).fit(form(0, {{0, 4}, {1, 6}}));
+    EXPECT_EQ(odd.kind, FitKind::NotWhole);
+    EXPECT_EQ(odd.exampleAvailable, 7);
+    EXPECT_EQ(odd.exampleRequired, 6);
+    // 9r + 1 is even for odd r only.
+    const Fit some = Needle({9, 1}, kR).fit(form(0, {{0, 4}, {1, 6}}));
+    EXPECT_EQ(some.onlyWhen, std::make_pair(std::int64_t{1}, std::int64_t{2}));
+}
+
+TEST(Needle, SolvesTwoRepeatsThatShareTheLoopsInOneWay) {
+    const Fit fit = Needle({0, 12}, kR).fit(form(2, {{0, 4}, {1, 6}}));
+    ASSERT_TRUE(fit.fits());
+    EXPECT_EQ(fit.solved.at(0), AffineForm(1));
+    EXPECT_EQ(fit.solved.at(1), AffineForm(1));
+}
+
+TEST(Needle, AsksForAsManyAsTwoRepeatsCanShare) {
+    // 2r stitches in repeats of 4 and 6: not 2, but 4, 6, 8 ...
+    const Fit fit = Needle({2, 0}, kR).fit(form(0, {{0, 4}, {1, 6}}));
+    ASSERT_TRUE(fit.fits());
+    EXPECT_EQ(fit.raised.at(kR), 2);
+    // r stitches in repeats of 5 and 7: 23 is the last that cannot be had.
+    EXPECT_EQ(Needle({1, 0}, kR).fit(form(0, {{0, 5}, {1, 7}})).raised.at(kR), 24);
+}
+
+TEST(Needle, RemembersWhatTwoRepeatsShare) {
+    Needle needle({10, 0}, kR);
+    const RowForms two{form(0, {{0, 4}, {1, 6}}), form(0, {{0, 4}, {1, 6}})};
+    needle.work(two, needle.fit(two.takes));
+    EXPECT_TRUE(needle.fit(two.takes).fits());
+    const Fit five = needle.fit(form(0, {{2, 5}}));
+    ASSERT_TRUE(five.fits());
+    EXPECT_EQ(five.solved.at(2), form(0, {{kR, 2}}));
+    const Fit three = needle.fit(form(0, {{2, 3}}));
+    EXPECT_EQ(three.kind, FitKind::NotWhole);
+    EXPECT_EQ(three.exampleAvailable, 20);  // 5 times 4 on 2 times 10
+    EXPECT_EQ(needle.settled(form(1, {{0, 4}, {1, 6}, {kR, -10}})), AffineForm(1));
+    // One stitch more in each repeat of 4 is a drift for all that.
+    EXPECT_EQ(needle.fit(form(0, {{0, 5}, {1, 6}})).kind, FitKind::Drift);
+}
+
 TEST(AffineForm, IsWrittenAsAPersonWould) {
     const auto name = [](Variable v) { return v == 0 ? std::string("n") : std::string("m"); };
     EXPECT_EQ(form(2, {{0, 6}}).text(name), "6n + 2");
