@@ -108,9 +108,8 @@ TEST(Check, HoldsRowOneAgainstTheCastOn) {
     chart.castOn = CastOn{0, 21};
     EXPECT_EQ(
         only(check(chart), Severity::Fault).message,
-        "Row 1 works a repeat of 6 stitches, but the cast-on gives 21, of which 2 lie outside "
-        "it, 1 is "
-        "left over.");
+        "Row 1 works a repeat of 6 stitches, but the cast-on gives 21, of which 2 lie outside it: "
+        "1 is left over.");
 }
 
 TEST(Check, ARowRepeatClosesOrGrowsAsDeclared) {
