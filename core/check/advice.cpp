@@ -15,6 +15,7 @@ namespace lacewright {
 namespace {
 
 constexpr std::size_t kMendsTried = 16;  // before giving up on a finding
+constexpr double kSureApart = 2.0;       // log odds from which two rows are two faults, or one
 constexpr int kCellsAdvised = 3000;      // of the rows of findings that get advice
 
 Mend mendOf(const Chart& chart, const Repair& repair) {
@@ -75,7 +76,8 @@ class Adviser {
                 std::find_if(finding.folded.begin(), finding.folded.end(), isAboutCounts);
             if (!isAboutCounts(finding) || !row || upper == finding.folded.end()) continue;
             if (most-- == 0) break;
-            if (chart_.indexOfRowNumber(upper->row) != *row + 1 || !search_.wrongApart(*row))
+            if (chart_.indexOfRowNumber(upper->row) != *row + 1 ||
+                search_.logApart(*row) < kSureApart)
                 continue;
             apart.push_back(std::move(*upper));
             finding.folded.erase(upper);
@@ -83,6 +85,21 @@ class Adviser {
         std::move(apart.begin(), apart.end(), std::back_inserter(findings));
         std::stable_sort(findings.begin(), findings.end(),
                          [](const Finding& a, const Finding& b) { return a.row < b.row; });
+    }
+
+    // A first row whose repeat does not go into the cast-on may be what the row above it fails by.
+    void tellTogether(std::vector<Finding>& findings) {
+        const auto lower = std::find_if(findings.begin(), findings.end(), [](const Finding& f) {
+            return f.rule == "cast-on" && f.severity == Severity::Fault && f.sizes.empty();
+        });
+        if (lower == findings.end() || chart_.height() < 2) return;
+        const auto upper = std::find_if(findings.begin(), findings.end(), [&](const Finding& f) {
+            return f.rule == "continuity" && f.severity == Severity::Fault && f.sizes.empty() &&
+                   f.row == chart_.rowNumber(1);
+        });
+        if (upper == findings.end() || search_.logApart(0) > -kSureApart) return;
+        lower->folded.push_back(std::move(*upper));
+        findings.erase(upper);
     }
 
     void adviseOnEdge(Finding& finding, const std::vector<Finding>& all) {
@@ -150,6 +167,7 @@ void advise(const Chart& chart, Report& report) {
     const auto affordable = std::clamp<std::size_t>(
         static_cast<std::size_t>(kCellsAdvised / chart.width), 12, kMaxAdvised);
     adviser.tellApart(report.findings, affordable);
+    adviser.tellTogether(report.findings);
     for (Finding& finding : report.findings) {
         if (isAboutCounts(finding) && advised++ < affordable) adviser.adviseOn(finding);
         if (isAboutEdge(finding) && edges++ < affordable)

@@ -11,7 +11,6 @@ namespace {
 
 constexpr std::size_t kMaxNeighbourhoods = 4;
 constexpr int kLongestRun = 12;       // rows of a run on either side that are judged together
-constexpr double kSureApart = 2.0;    // log odds from which two rows are told of as two faults
 constexpr double kWorthALook = 0.01;  // moves less likely than this are left aside
 
 }  // namespace
@@ -215,8 +214,8 @@ std::vector<std::pair<int, bool>> CulpritSearch::rowsToBlame(int rowIndex, bool 
     return rows;
 }
 
-bool CulpritSearch::wrongApart(int rowIndex) {
-    if (caseOf(rowIndex) == nullptr || caseOf(rowIndex + 1) == nullptr) return false;
+double CulpritSearch::logApart(int rowIndex) {
+    if (caseOf(rowIndex) == nullptr || caseOf(rowIndex + 1) == nullptr) return 0;
     double apart = kImpossible;
     double together = kImpossible;
     inEveryWay(rowIndex, false, [&] {
@@ -226,8 +225,7 @@ bool CulpritSearch::wrongApart(int rowIndex) {
         for (const int group : groups()) {
             const int in = excessIn(rowIndex, group);
             const int above = excessIn(rowIndex + 1, group);
-            if (in == 0 && above == 0) continue;
-            ++out;
+            if (in != 0 || above != 0) ++out;
             eachByItself +=
                 logMove(rowIndex, group, {-in, 0}) + logMove(rowIndex + 1, group, {-above, 0});
             asOne += logMove(rowIndex, group, {-in, above});
@@ -237,7 +235,7 @@ bool CulpritSearch::wrongApart(int rowIndex) {
         apart = std::max(apart, eachByItself);
         together = std::max(together, asOne);
     });
-    return apart > together + kSureApart;
+    return apart == together ? 0 : apart - together;
 }
 
 // Gives the log odds of this fault, with all that may have come about.

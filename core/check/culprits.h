@@ -50,9 +50,10 @@ class CulpritSearch {
     // `following`: rows above whose misfit is thought to come of the same cause; their cells too.
     std::vector<CellGuess> suspects(int rowIndex, bool closing,
                                     const std::vector<int>& following = {});
-    // Whether a row that does not fit and the one above it, which does not fit either and could be
-    // out because of it, are likelier each wrong in itself than wrong for one reason.
-    bool wrongApart(int rowIndex);
+    // Of a row that does not fit and the one above it, which does not fit either: log odds that
+    // each is wrong in itself, against both being out for one reason in the lower one. 0: not
+    // known.
+    double logApart(int rowIndex);
     // Likeliest first; each makes the row fit as far as the counts of its neighbours go.
     std::vector<Repair> repairs(int rowIndex, bool closing);
 

@@ -1,19 +1,10 @@
 #include "core/check/fold.h"
 
 #include <algorithm>
-#include <cstdlib>
 #include <utility>
 
 namespace lacewright {
 namespace {
-
-constexpr std::int64_t kFewLoops = 4;
-
-bool isSmall(const AffineForm& form) {
-    return std::abs(form.constant()) <= kFewLoops &&
-           std::all_of(form.terms().begin(), form.terms().end(),
-                       [](const auto& term) { return std::abs(term.coefficient) <= kFewLoops; });
-}
 
 bool isContinuity(const Finding& f) {
     return f.rule == "continuity" || f.rule == "cast-on";
@@ -102,9 +93,6 @@ bool sameCauseAsBelow(const Survey& survey, int row) {
     const AffineForm sum =
         (lower->required - lower->available) + (upper->required - upper->available);
     if (sum == AffineForm()) return true;
-    // A repeat that does not go into the loops there are may be out by what the upper row misses.
-    if (lower->kind == FitKind::NotWhole && isSmall(upper->required - upper->available))
-        return true;
     // The rows around the lower one fit each other, so it alone is out.
     return row >= 2 && survey.misfit(row - 2) == nullptr &&
            survey.forms()[static_cast<std::size_t>(row)].takes ==

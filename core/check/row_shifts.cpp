@@ -12,6 +12,7 @@ namespace {
 using Cells = std::vector<StitchIndex>;
 
 constexpr double kShapingLost = 6.0;  // log odds against pushing shaping out of the chart
+constexpr double kTextureLost = 2.0;  // the same of any other stitch that no cell has unasked
 constexpr std::size_t kShiftsKept = 40;
 constexpr std::size_t kMapsAtFirst = 6;
 
@@ -61,6 +62,10 @@ class ShiftSearch {
         const auto letter = letterOf(stitch);
         return letter >= 0 && alphabet_.kinds[Alphabet::placeOf(letter)] == LetterKind::Shaping;
     }
+    // What an empty cell of a new row holds.
+    bool isBlank(StitchIndex stitch) const {
+        return isGap(stitch) || (*chart_.stitches)[stitch].id == "k";
+    }
     // A matter of drawing: gaps are neither left out nor drawn twice.
     bool isGap(StitchIndex stitch) const {
         return alphabet_.noStitch != Alphabet::kNone && letterOf(stitch) == alphabet_.noStitch;
@@ -86,7 +91,9 @@ class ShiftSearch {
     }
 
     void putInAt(std::size_t x, std::size_t end) {
-        const double pushedOut = isShaping(drawn_[end]) ? -kShapingLost : 0;
+        const double pushedOut = isShaping(drawn_[end]) ? -kShapingLost
+                                 : isBlank(drawn_[end]) ? 0
+                                                        : -kTextureLost;
         for (const StitchIndex stitch : alphabet_.stitches) {
             if (isGap(stitch) || likeTheOneBefore(x, stitch) || !mayFit(stitch, drawn_[end]))
                 continue;
