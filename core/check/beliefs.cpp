@@ -8,6 +8,7 @@ namespace lacewright {
 namespace {
 
 constexpr double kRowsOfKind = 6;         // cells' worth of trust in the rows of the same kind
+constexpr double kUsualCells = 4;         // of that kind, thought to have been seen as well
 constexpr double kLeastFigures = 0.004;   // a plain row may still hold a figure
 constexpr double kPlainEdge = 1.5;        // log odds against figures in an edge column without any
 constexpr float kTestimonyWeight = 0.5F;  // witnesses repeat each other
@@ -119,7 +120,8 @@ std::vector<float> Beliefs::habits(int y, Habits of) const {
         kindFigures += figuresInRow_[static_cast<std::size_t>(other)];
         kindCells += knownInRow_[static_cast<std::size_t>(other)];
     }
-    const double kind = kindCells > 0 ? kindFigures / kindCells : 1 - alphabet_.shares[0];
+    const double usual = 1 - alphabet_.shares[0];
+    const double kind = (kindFigures + kUsualCells * usual) / (kindCells + kUsualCells);
     for (int x = 0; x < grid_.width(); ++x) {
         const int self = grid_.isFigure(x, y) ? 1 : 0;
         const double inRow = figuresInRow_[static_cast<std::size_t>(y)] - (others ? self : 0);
