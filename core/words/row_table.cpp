@@ -41,8 +41,9 @@ void RowTable::add(const RowHeading& heading, ParsedRow parsed, const Place& pla
             continue;
         }
         Entry entry{heading, parsed, place, {}, 0, scope_};
-        // "BO 4 sts at beg of next 2 rows. 32 sts": when both have been worked.
-        if (heading.next && i + 1 < numbers.size()) entry.parsed.statedCount.reset();
+        // "BO 4 sts at beg of next 2 rows. 32 sts", "Rows 9-16: rep rows 7 and 8 four times. 54
+        // sts": when all of them have been worked.
+        if (i + 1 < numbers.size()) entry.parsed.statedCount.reset();
         if (parsed.same) entry.sameAs = sameRow(*parsed.same, numbers, i);
         const auto [known, fresh] = rows_.insert({number, std::move(entry)});
         if (!fresh) {

@@ -105,6 +105,15 @@ TEST(RowsAgain, HowOftenInManyWords) {
         EXPECT_EQ(countsOf(rows + again), "22 22 x3") << again;
 }
 
+TEST(RowsAgain, ACountBehindSeveralRowsIsThatOfTheLast) {
+    // 20 + 2 in rows 1 and 3, and 2 more in rows 5 and 7.
+    EXPECT_EQ(countsOf("Cast on 20\nRow 1: k1, m1, k to last st, m1, k1. 22 sts\nRow 2: p\n"
+                       "Rows 3-8: Rep rows 1 and 2 three times. 28 sts\n"),
+              "22 22 24 24 26 26 28 28");
+    EXPECT_EQ(countsOf("Cast on 20\nRows 1-2: k1, m1, k to end. 22 sts\n"), "21 22");
+    EXPECT_EQ(countsOf("Cast on 20\nRows 1-2: k1, m1, k to end. 23 sts\n"), "21 22!");
+}
+
 TEST(RowsAgain, WhatIsNotUnderstoodIsAnError) {
     EXPECT_NE(errorsOf("Cast on 20\nRow 1: k\n\nRepeat the increases three more times.\n"), "");
 }
