@@ -11,9 +11,18 @@ namespace {
 
 constexpr std::size_t kLongestName = 6;  // tokens
 
+// How many tokens "means" has here, "stands for", ". denotes"; 0 when none of them stands here.
+std::size_t meansLength(const TokenCursor& at, std::size_t ahead) {
+    const std::size_t stop = at.is(TokenKind::Stop, ahead) ? 1 : 0;  // of the name, "N. means"
+    if (at.isWord({"means", "denotes", "signifies"}, ahead + stop)) return stop + 1;
+    return at.isWord({"stands"}, ahead + stop) && at.isWord({"for"}, ahead + stop + 1) ? stop + 2
+                                                                                       : 0;
+}
+
 // How many tokens the name has that is defined here; 0 when none is.
 std::size_t nameLength(const TokenCursor& at, bool inList) {
     for (std::size_t i = 0; i <= kLongestName; ++i) {
+        if (meansLength(at, i) > 0) return i;
         const TokenKind kind = at.peek(i).kind;
         const bool spacedDash = kind == TokenKind::Dash && !at.peek(i).glued;
         if (kind == TokenKind::Equals || (inList && (kind == TokenKind::Colon || spacedDash))) {
@@ -24,6 +33,23 @@ std::size_t nameLength(const TokenCursor& at, bool inList) {
             return 0;
     }
     return 0;
+}
+
+void passDefinitionEnd(TokenCursor& at, bool inSentence) {
+    while (at.accept(TokenKind::Semicolon) ||
+           (inSentence && (at.accept(TokenKind::Stop) || at.accept(TokenKind::Comma) ||
+                           at.acceptWord({"and"})))) {
+    }
+}
+
+// A semicolon or, in sentences with "means", what another name follows.
+bool endsDefinition(const TokenCursor& at, bool inSentence) {
+    if (at.is(TokenKind::Semicolon)) return true;
+    if (!inSentence || !(at.is(TokenKind::Stop) || at.is(TokenKind::Comma) || at.isWord({"and"})))
+        return false;
+    TokenCursor next = at;
+    passDefinitionEnd(next, true);
+    return next.position() > at.position() && nameLength(next, false) > 0;
 }
 
 struct Defined {
@@ -99,14 +125,15 @@ std::optional<std::vector<OwnStitch>> parseDefinitions(const TokenCursor& line, 
             at.advance();
         }
         own.place = spanning(own.place, at.previous().place);
-        at.advance();
+        const std::size_t means = meansLength(at, 0);
+        at.advance(std::max<std::size_t>(means, 1));
         std::vector<Token> tokens;
-        while (!at.atEnd() && !at.is(TokenKind::Semicolon)) {
+        while (!at.atEnd() && !endsDefinition(at, means > 0)) {
             tokens.push_back(at.peek());
             at.advance();
         }
         tokens.push_back(line.tokens().back());
-        at.accept(TokenKind::Semicolon);
+        passDefinitionEnd(at, means > 0);
         name.push_back(line.tokens().back());
         // What is known keeps its counts, unless one other stitch is named for it.
         const auto known = knownAs(std::move(name), vocabulary);

@@ -154,6 +154,9 @@ TEST(Definitions, GiveTheirCounts) {
     EXPECT_EQ(defined("Abbreviations: Dec = sk2p; RS = right side; W4 = p4tog, yo"),
               "dec 3-1;w4 4-2;");
     EXPECT_EQ(defined("Abbreviations: k: Knit the next stitch; yo: lay the yarn over"), "");
+    EXPECT_EQ(defined("Z. means purl two together; Q. means thread over the needle, and V stands "
+                      "for k3tog. W. denotes a narrowed stitch"),
+              "z 2-1;q 0-1;v 3-1;");
     EXPECT_EQ(countsOf("Dip = (k1, yo, k1) in next st\nCast on 5\nRow 1: k2, dip, k2"), "7");
 }
 
