@@ -4,53 +4,13 @@
 #include <functional>
 #include <optional>
 
-#include "core/stitch/catalogue.h"
-#include "core/words/reader.h"
+#include "core/verdict/slip_letters.h"
 
 namespace lacewright {
 namespace {
 
 constexpr int kLongestRun = 100;  // of like stitches, within which slips are looked for
 constexpr int kRestsOff = 4;      // stitches by which a stretch may end too early or too late
-constexpr const char* kUsual = "Row 1: k1, p1, yo, k2tog, ssk, p2tog, sk2p";
-
-bool sameWork(const Working& a, const Working& b) {
-    return a.term == b.term && a.takes == b.takes && a.makes == b.makes;
-}
-
-// Stitches that a book has one of: "ssk" where it is not "skp".
-bool areOne(const Working& a, const Working& b) {
-    if (sameWork(a, b)) return true;
-    if (a.takes != b.takes || a.makes != b.makes || a.takes < 2) return false;
-    const StitchCatalogue& stitches = *builtInStitches();
-    const auto one = stitches.find(a.rightId);
-    const auto other = stitches.find(b.rightId);
-    return one && other && stitches[*one].lean == stitches[*other].lean &&
-           stitches[*one].mirror == stitches[*other].mirror;
-}
-
-void addOnce(const Working& working, std::vector<Working>& letters) {
-    // What only passes over or puts back is part of another stitch.
-    if (working.makes < 0 || working.term == kEvenly || working.term == kDropsOvers) return;
-    for (const Working& known : letters) {
-        if (sameWork(known, working)) return;
-    }
-    letters.push_back(working);
-    letters.back().count = Figure(1);
-}
-
-void collect(const Elements& elements, std::vector<Working>& letters) {
-    for (const Element& element : elements) {
-        if (const auto* working = std::get_if<Working>(&element.what)) {
-            addOnce(*working, letters);
-        } else if (const auto* group = std::get_if<Group>(&element.what)) {
-            collect(group->body, letters);
-        } else if (const auto* stretch = std::get_if<Stretch>(&element.what)) {
-            collect(stretch->body, letters);
-            collect(stretch->lastTime, letters);
-        }
-    }
-}
 
 // `figure` with `less` taken away for every size; nothing where a size has not so many.
 std::optional<Figure> lessened(const Figure& figure, int less) {
@@ -204,21 +164,6 @@ class Visitor {
 };
 
 }  // namespace
-
-std::vector<Working> lettersOf(const WrittenPattern& pattern) {
-    std::vector<Working> letters;
-    for (const WrittenRow& row : pattern.rows) collect(row.elements, letters);
-    static const ReadRows usual = readWritten(kUsual);
-    std::vector<Working> more;
-    collect(usual.pattern.rows.front().elements, more);
-    const std::size_t own = letters.size();
-    for (const Working& letter : more) {
-        const bool known = std::any_of(letters.begin(), letters.begin() + static_cast<long>(own),
-                                       [&](const Working& other) { return areOne(letter, other); });
-        if (!known) letters.push_back(letter);
-    }
-    return letters;
-}
 
 void forEachSlip(const WrittenRow& row, const std::vector<Working>& letters, std::size_t size,
                  const std::function<void(const SlipUndone&)>& visit) {

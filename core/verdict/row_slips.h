@@ -21,9 +21,6 @@ struct SlipUndone {
 // them.
 inline constexpr Place kNewPlace{static_cast<std::size_t>(-1), 0, 0, 0};
 
-// The stitches a text may be meant to work: those of its rows, and the usual ones of lace.
-std::vector<Working> lettersOf(const WrittenPattern& pattern);
-
 // Every way to work one stitch of the row otherwise, to put one in or to leave one out, and every
 // other number of stitches, a few more or fewer, that a stretch may go up to; each row that comes
 // of it once. Within brackets this concerns each time they are worked.

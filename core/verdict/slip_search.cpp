@@ -5,6 +5,7 @@
 #include <numeric>
 
 #include "core/check/advice.h"
+#include "core/verdict/slip_letters.h"
 #include "core/verdict/slip_odds.h"
 #include "core/verdict/slip_window.h"
 
@@ -62,7 +63,7 @@ std::vector<std::size_t> SlipSearch::rowsToTry(const Finding& finding) const {
     for (auto row = static_cast<std::size_t>(at - pattern_.rows.begin()) + 1; row-- > 0;) {
         const bool own = !closing && pattern_.rows[row].number == finding.row;
         if (!pattern_.rows[row].isFor(size_) || (!own && isPlain(row))) continue;
-        rows.push_back(row);
+        if (!holds(rows, trial_.textOf(row))) rows.push_back(trial_.textOf(row));
         // A row that contradicts itself is wrong in itself.
         const bool inItself = own && proof_.rows[row].verdict == RowVerdict::WrongRest;
         if (inItself || rows.size() == (closing ? kRowsTriedForClosing : kRowsTried)) break;
@@ -81,13 +82,14 @@ bool SlipSearch::explains(const WrittenProof& proof, const WrittenProof& written
 }
 
 bool SlipSearch::mendsEverySize(const Explanation& explanation, const Finding& finding) {
-    trial_.rows[explanation.row].elements = explanation.elements;
+    trial_.word(explanation.row, explanation.elements);
     bool mends = true;
     for (std::size_t size = 0; mends && size < pattern_.sizeCount(); ++size) {
         if (size == size_ || !pattern_.rows[explanation.row].isFor(size)) continue;
-        mends = explains(proveWritten(trial_, size), proveWritten(pattern_, size), finding);
+        mends =
+            explains(proveWritten(trial_.worded(), size), proveWritten(pattern_, size), finding);
     }
-    trial_.rows[explanation.row].elements = pattern_.rows[explanation.row].elements;
+    trial_.unword(explanation.row);
     return mends;
 }
 
@@ -106,7 +108,7 @@ double SlipSearch::evidenceOf(std::size_t row, const PlacedRow& meant, const Pla
     }
     const auto [at, isNew] = frames_.try_emplace(key);
     if (isNew && notDrawn_ < kMostNotDrawn) {
-        at->second = SlipFrame::make(trial_, row, size_, meant, written);
+        at->second = SlipFrame::make(trial_.worded(), row, size_, meant, written);
         notDrawn_ += at->second == nullptr ? 1 : 0;
     }
     return at->second == nullptr ? kNotDrawn : at->second->evidence(meant);
@@ -114,7 +116,7 @@ double SlipSearch::evidenceOf(std::size_t row, const PlacedRow& meant, const Pla
 
 std::optional<Explanation> SlipSearch::explanation(std::size_t row, const SlipUndone& slip,
                                                    const WrittenProof& proof) {
-    auto meant = placedRow(trial_, row, proof, size_);
+    auto meant = placedRow(trial_.worded(), row, proof, size_);
     if (!meant) return std::nullopt;
     Explanation found;
     found.row = row;
@@ -145,20 +147,20 @@ std::optional<Explanation> SlipSearch::explanation(std::size_t row, const SlipUn
 }
 
 void SlipSearch::tryRow(std::size_t row, const Finding& finding, std::vector<Explanation>& found) {
-    std::optional<SlipWindow> window = SlipWindow::make(pattern_, proof_, row, finding, size_);
+    std::optional<SlipWindow> window = SlipWindow::make(trial_, proof_, row, finding, size_);
     const int all = costOf(pattern_.rows.size());
     const int cost = window ? costOf(window->rows()) : all;
-    forEachSlip(pattern_.rows[row], letters_, size_, [&](const SlipUndone& slip) {
+    forEachSlip(trial_.said().rows[row], letters_, size_, [&](const SlipUndone& slip) {
         if (costLeft_ <= 0) return;
         costLeft_ -= cost;
         if (window && !window->mayExplain(slip.elements)) return;
         if (window) costLeft_ -= all;
-        trial_.rows[row].elements = slip.elements;
-        const WrittenProof proof = proveWritten(trial_, size_);
+        trial_.word(row, slip.elements);
+        const WrittenProof proof = proveWritten(trial_.worded(), size_);
         if (!explains(proof, proof_, finding)) return;
         if (auto one = explanation(row, slip, proof)) found.push_back(std::move(*one));
     });
-    trial_.rows[row].elements = pattern_.rows[row].elements;
+    trial_.unword(row);
 }
 
 // The likeliest, and no second stitch for the same place that counts the same while there are other

@@ -6,6 +6,7 @@
 
 #include "core/verdict/explanation.h"
 #include "core/verdict/slip_frame.h"
+#include "core/verdict/slip_trial.h"
 
 namespace lacewright {
 
@@ -39,7 +40,7 @@ class SlipSearch {
     std::size_t size_;
     WrittenProof proof_;
     std::vector<Working> letters_;
-    WrittenPattern trial_;
+    SlipTrial trial_;
     std::map<std::vector<int>, std::unique_ptr<SlipFrame>> frames_;  // by row, lengths, counts
     int notDrawn_ = 0;  // frames that could not be made
     int costLeft_ = 0;  // rows that may still be proven for a finding

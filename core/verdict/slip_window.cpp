@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include "core/words/marker_places.h"
-
 namespace lacewright {
 namespace {
 
@@ -36,11 +34,12 @@ std::size_t indexOf(const WrittenPattern& pattern, int number, std::size_t size)
 
 }  // namespace
 
-std::optional<SlipWindow> SlipWindow::make(const WrittenPattern& pattern, const WrittenProof& proof,
+std::optional<SlipWindow> SlipWindow::make(const SlipTrial& trial, const WrittenProof& proof,
                                            std::size_t row, const Finding& finding,
                                            std::size_t size) {
+    const WrittenPattern& pattern = trial.said();
     const std::size_t last = indexOf(pattern, finding.row, size);
-    if (last < row || last >= pattern.rows.size() || goesToLandmark(pattern)) return std::nullopt;
+    if (last < row || last >= pattern.rows.size() || trial.goesToLandmarks()) return std::nullopt;
     const int from = pattern.rows[row].number;
     const auto isInside = [&](int number) { return number >= from && number <= finding.row; };
     for (const RowsAgain& again : pattern.again) {
@@ -56,6 +55,7 @@ std::optional<SlipWindow> SlipWindow::make(const WrittenPattern& pattern, const 
     window.rows_.pieces.clear();
     window.rows_.repeatFrom.reset();
     if (row > 0) {
+        if (proof.rows[row - 1].counted.left != AffineForm()) return std::nullopt;
         window.rows_.castOn = castOnOf(proof.rows[row - 1].after);
         if (!window.rows_.castOn) return std::nullopt;
     }
@@ -63,6 +63,7 @@ std::optional<SlipWindow> SlipWindow::make(const WrittenPattern& pattern, const 
     rows.erase(rows.begin() + static_cast<std::ptrdiff_t>(last) + 1, rows.end());
     rows.erase(rows.begin(), rows.begin() + static_cast<std::ptrdiff_t>(row));
     for (std::size_t i = row; i <= last; ++i) {
+        if (trial.textOf(i) == trial.textOf(row)) window.worded_.push_back(i - row);
         const bool fails =
             std::find(proof.faulty.begin(), proof.faulty.end(), i) != proof.faulty.end();
         window.fails_.push_back(fails && pattern.rows[i].number != finding.row);
@@ -81,7 +82,7 @@ std::optional<SlipWindow> SlipWindow::make(const WrittenPattern& pattern, const 
 }
 
 bool SlipWindow::mayExplain(const Elements& elements) {
-    rows_.rows.front().elements = elements;
+    for (const std::size_t row : worded_) rows_.rows[row].elements = elements;
     const WrittenProof proof = proveWritten(rows_, size_);
     for (const std::size_t row : proof.faulty) {
         if (!fails_[row]) return false;

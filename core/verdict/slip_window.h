@@ -3,6 +3,7 @@
 #include <optional>
 
 #include "core/check/finding.h"
+#include "core/verdict/slip_trial.h"
 #include "core/words/prove.h"
 
 namespace lacewright {
@@ -12,8 +13,8 @@ namespace lacewright {
 class SlipWindow {
  public:
     // Nothing when these rows do not stand alone: they go to landmarks, are worked again together
-    // with others, or begin over a count that a cast-on cannot give.
-    static std::optional<SlipWindow> make(const WrittenPattern& pattern, const WrittenProof& proof,
+    // with others, or begin behind a turn or over a count that a cast-on cannot give.
+    static std::optional<SlipWindow> make(const SlipTrial& trial, const WrittenProof& proof,
                                           std::size_t row, const Finding& finding,
                                           std::size_t size);
 
@@ -26,6 +27,7 @@ class SlipWindow {
 
     WrittenPattern rows_;
     std::size_t size_ = 0;
+    std::vector<std::size_t> worded_;   // rows with the text of the first
     std::vector<bool> fails_;           // by row: it fails already, and may go on failing
     std::optional<AffineForm> leaves_;  // what the last row must leave, for rows to close
 };

@@ -199,6 +199,24 @@ std::vector<Suspect> suspectsOf(const std::vector<Finding>& findings,
     return all;
 }
 
+// Faults that the same mend takes away are one: the later ones follow from the first.
+void foldByMend(std::vector<Finding>& findings) {
+    std::vector<Finding> kept;
+    for (Finding& finding : findings) {
+        const auto first = std::find_if(kept.begin(), kept.end(), [&](const Finding& earlier) {
+            return earlier.severity == Severity::Fault && finding.severity == Severity::Fault &&
+                   earlier.sizes == finding.sizes && !earlier.mends.empty() &&
+                   !finding.mends.empty() && earlier.mends.front() == finding.mends.front();
+        });
+        if (first == kept.end()) {
+            kept.push_back(std::move(finding));
+        } else {
+            first->folded.push_back(std::move(finding));
+        }
+    }
+    findings = std::move(kept);
+}
+
 }  // namespace
 
 void adviseOnRows(const WrittenPattern& pattern, const std::vector<std::size_t>& sizes,
@@ -234,6 +252,7 @@ void adviseOnRows(const WrittenPattern& pattern, const std::vector<std::size_t>&
             if (const auto& translator = translatorFor(size)) translator->adviseOn(finding);
         }
     }
+    foldByMend(report.findings);
     const auto& translator = translatorFor(sizes.front());
     report.suspects =
         suspectsOf(report.findings, translator ? translator->suspects() : std::vector<Suspect>());

@@ -1,6 +1,7 @@
 #include "core/words/marker_places.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "core/words/pieces.h"
 
@@ -173,6 +174,13 @@ WrittenRow settledRow(WrittenRow row, Side side, LandmarkFollower& needle) {
     return row;
 }
 
+WrittenPattern unsettled(WrittenPattern pattern) {
+    for (WrittenRow& row : pattern.rows) {
+        if (!row.unsettled.empty()) row.elements = std::exchange(row.unsettled, {});
+    }
+    return pattern;
+}
+
 void settleMarkers(WrittenPattern& pattern) {
     if (!pattern.pieces.empty()) {
         auto row = pattern.rows.begin();
@@ -183,6 +191,9 @@ void settleMarkers(WrittenPattern& pattern) {
         return;
     }
     if (!pattern.castOn || !goesToLandmark(pattern)) return;
+    for (WrittenRow& row : pattern.rows) {
+        if (row.unsettled.empty() && goesToLandmark(row.elements)) row.unsettled = row.elements;
+    }
     const std::vector<LandmarkTimes> found = Follow(pattern).run();
     for (WrittenRow& row : pattern.rows) putTimes(row.elements, found);
 }

@@ -12,6 +12,9 @@ namespace lacewright {
 // comes. What cannot be followed is left as it was.
 void settleMarkers(WrittenPattern& pattern);
 
+// The pattern before that, to be settled anew when a row of it has been changed.
+WrittenPattern unsettled(WrittenPattern pattern);
+
 // A stretch of the pattern goes to a landmark.
 bool goesToLandmark(const WrittenPattern& pattern);
 

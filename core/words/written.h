@@ -112,6 +112,7 @@ struct WrittenRow {
     std::string label;  // "Row 3", "Rnd 1", "Set-up row"
     Side side = Side::Right;
     Elements elements;
+    Elements unsettled = {};            // "k to m" as it is said, where `elements` say how far
     std::optional<Figure> statedCount;  // "(41 sts)": stitches after the row
     Place statedPlace;
     Place place;  // its text; of the first printing when several rows share one text

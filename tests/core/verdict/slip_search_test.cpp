@@ -155,6 +155,25 @@ TEST(SlipSearch, AMendThatMakesAnotherSizeFailIsNotOffered) {
     EXPECT_THAT(labels, testing::Not(testing::Contains(testing::HasSubstr("put in"))));
 }
 
+TEST(SlipSearch, RowsThatShareATextAreMendedTogether) {
+    // 14 = 11 + 3: row 2 ends its repeat a stitch too late, and row 4 with it.
+    const Report report = judged(
+        "Cast on a multiple of 11 sts + 3.\nRow 1: P3, *k4, p2, k2tog, yo, p3; rep from * to end.\n"
+        "Row 2: *K3, p2, k2, p4; rep from * to last 2 sts, k2.\n"
+        "Row 3: P3, *k4, p2, yo, ssk, p3; rep from * to end.\nRow 4: As row 2.\n");
+    const auto faults = [&] {
+        return std::count_if(report.findings.begin(), report.findings.end(),
+                             [](const Finding& f) { return f.severity == Severity::Fault; });
+    };
+    EXPECT_EQ(faults(), 1);
+    const Finding* fault = findingOf(report, "continuity");
+    ASSERT_NE(fault, nullptr);
+    EXPECT_EQ(fault->row, 2);
+    ASSERT_EQ(fault->folded.size(), 1U);
+    EXPECT_EQ(fault->folded[0].row, 4);
+    EXPECT_THAT(labelsOf(fault), testing::Each(testing::StartsWith("Row 2:")));
+}
+
 TEST(SlipSearch, WhatNoSingleSlipExplainsIsLeftToTheOthers) {
     const ReadRows read = readWritten("Cast on: 13\nRow 1: k20.\n");
     Report report = reportOnRows(read, {0}).report;
