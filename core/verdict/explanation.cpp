@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/stitch/catalogue.h"
+#include "core/verdict/figure_slips.h"
 
 namespace lacewright {
 namespace {
@@ -16,9 +17,25 @@ std::string inWords(const RowStitch& stitch, Side side) {
     return wording.abbreviation.empty() ? stitch.id : wording.abbreviation;
 }
 
+// "k12 (14)", "k2tog 3 times"
+std::string countInWords(const std::string& term, const Figure& count) {
+    const std::string figure = figureInWords(count);
+    return term == "k" || term == "p" ? term + figure : term + " " + figure + " times";
+}
+
 bool repeats(const PlacedRow& row) {
     return std::any_of(row.parts.begin(), row.parts.end(),
                        [](const PlacedRow::Part& part) { return part.repeats; });
+}
+
+std::string restInWords(const Explanation& explanation) {
+    const std::string count = figureInWords(explanation.figure);
+    const std::string stitches = count + (count == "1" ? " st" : " sts");
+    if (explanation.to != Landmark::None)
+        return "work to " + (count == "0" ? "the marker" : stitches + " before the marker");
+    const std::string verb = repeats(explanation.meant) ? "repeat" : "work";
+    if (count == "0") return verb + " to the end";
+    return verb + " to the last " + (count == "1" ? "st" : stitches);
 }
 
 }  // namespace
@@ -99,17 +116,24 @@ Mend mendOf(const WrittenRow& row, const std::optional<PlacedRow>& written,
             mend.label += "work " + meantThere() + " instead of " + writtenThere() + ", " + place;
             break;
         case SlipUndone::Kind::Rest:
-            mend.label += std::string(repeats(explanation.meant) ? "repeat" : "work") +
-                          (explanation.rest > 0
-                               ? " to the last " + (explanation.rest == 1
-                                                        ? "st"
-                                                        : std::to_string(explanation.rest) + " sts")
-                               : " to the end");
+            mend.label += restInWords(explanation);
+            break;
+        case SlipUndone::Kind::Count:
+            mend.label += "work " + countInWords(explanation.term, explanation.figure) +
+                          " instead of " + countInWords(explanation.term, explanation.written) +
+                          ", from " + explanation.meant.placeInWords(at) + " on";
+            break;
+        case SlipUndone::Kind::Times:
+            mend.label += "work the brackets " + figureInWords(explanation.figure) +
+                          " times instead of " + figureInWords(explanation.written) + ", from " +
+                          explanation.meant.placeInWords(at) + " on";
             break;
     }
-    if (explanation.places.size() > 1) mend.label += ", each time";
     const bool stitches = explanation.kind == SlipUndone::Kind::PutIn ||
                           explanation.kind == SlipUndone::Kind::Reworked;
+    if (explanation.places.size() > 1 &&
+        (stitches || explanation.kind == SlipUndone::Kind::LeftOut))
+        mend.label += ", each time";
     if (stitches) {
         for (const std::size_t other : explanation.places) {
             mend.redrawn.push_back(

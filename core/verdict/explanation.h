@@ -15,7 +15,11 @@ struct Explanation {
     std::vector<std::size_t> places;
     Elements elements;  // of the row as meant
     PlacedRow meant;
-    int rest = 0;  // of Kind::Rest: the stitches left
+    // Of Rest, Count and Times: as of SlipUndone.
+    Figure figure;
+    Figure written;
+    Landmark to = Landmark::None;
+    std::string term;  // of Count: what is counted
     double logOdds = 0;
 };
 

@@ -4,13 +4,13 @@
 #include <functional>
 #include <optional>
 
+#include "core/verdict/figure_slips.h"
 #include "core/verdict/slip_letters.h"
 
 namespace lacewright {
 namespace {
 
 constexpr int kLongestRun = 100;  // of like stitches, within which slips are looked for
-constexpr int kRestsOff = 4;      // stitches by which a stretch may end too early or too late
 
 // `figure` with `less` taken away for every size; nothing where a size has not so many.
 std::optional<Figure> lessened(const Figure& figure, int less) {
@@ -88,9 +88,8 @@ class Visitor {
                     visit_({SlipUndone::Kind::Reworked, with(parts(letter, *others)), letter});
             }
         }
+        otherCounts(element, with);
         // One more of the same; one fewer.
-        Figure more = working.count;
-        for (int& each : more.bySize) ++each;
         Working same = working;
         same.count = Figure(1);
         if (before == nullptr || !sameWork(*before, working)) {
@@ -115,44 +114,86 @@ class Visitor {
         }
     }
 
+    using Kind = SlipUndone::Kind;
+
+    // `figureOf` gives the number within an element of this kind.
+    template <class FigureOf, class With>
+    void otherFigures(const SlipUndone& slip, const Element& element, int leastOff,
+                      FigureOf figureOf, const With& with) {
+        Element other = element;
+        SlipUndone told = slip;
+        told.written = figureOf(other);
+        for (Figure& figure : figuresNear(told.written, size_, leastOff)) {
+            told.figure = figure;
+            figureOf(other) = std::move(figure);
+            told.elements = with({other});
+            visit_(told);
+        }
+    }
+
+    // What a stretch leaves before the end or a landmark.
     template <class With>
     void otherRests(const Element& element, const With& with) {
         const auto& stretch = std::get<Stretch>(element.what);
-        for (int more = -kRestsOff; stretch.leaves && more <= kRestsOff; ++more) {
-            const auto leaves = lessened(*stretch.leaves, -more);
-            if (more == 0 || !leaves) continue;
-            Element other = element;
-            std::get<Stretch>(other.what).leaves = leaves;
-            visit_({SlipUndone::Kind::Rest, with({other}), {}, false, leaves->of(size_)});
+        SlipUndone slip{Kind::Rest, {}, {}};
+        slip.to = stretch.to;
+        if (stretch.to == Landmark::Marker) {
+            otherFigures(
+                slip, element, 1,
+                [](Element& e) -> Figure& { return std::get<Stretch>(e.what).before; }, with);
+        } else if (stretch.leaves) {
+            otherFigures(
+                slip, element, 1,
+                [](Element& e) -> Figure& { return *std::get<Stretch>(e.what).leaves; }, with);
         }
+    }
+
+    // Brackets worked more or fewer times; the first stitch in them tells the place.
+    template <class With>
+    void otherTimes(const Element& element, const With& with) {
+        Element other = element;
+        auto& group = std::get<Group>(other.what);
+        if (group.body.empty() || group.orTimes) return;
+        group.body.front().place = kNewPlace;
+        otherFigures(
+            {Kind::Times, {}, {}}, other, 1,
+            [](Element& e) -> Figure& { return std::get<Group>(e.what).times; }, with);
+    }
+
+    // One more and one fewer are a stitch put in or left out.
+    template <class With>
+    void otherCounts(const Element& element, const With& with) {
+        const auto& working = std::get<Working>(element.what);
+        if (working.count.bySize.size() == 1 && working.count.of(0) < 2) return;
+        Element other = element;
+        other.place = kNewPlace;
+        SlipUndone slip{Kind::Count, {}, working};
+        otherFigures(
+            slip, other, 2, [](Element& e) -> Figure& { return std::get<Working>(e.what).count; },
+            with);
     }
 
     template <class With>
     void inside(const Element& element, const With& with) {
-        if (std::holds_alternative<Stretch>(element.what)) otherRests(element, with);
-        const auto within = [&](Elements changed, auto member) {
-            Element whole = element;
-            member(whole) = std::move(changed);
-            return with({whole});
+        const auto within = [&](const Elements& body, auto bodyOf) {
+            walk(body, [&](Elements changed) {
+                Element whole = element;
+                bodyOf(whole) = std::move(changed);
+                return with({whole});
+            });
         };
         if (const auto* group = std::get_if<Group>(&element.what)) {
-            walk(group->body, [&](Elements changed) {
-                return within(std::move(changed),
-                              [](Element& e) -> Elements& { return std::get<Group>(e.what).body; });
-            });
-        } else if (const auto* stretch = std::get_if<Stretch>(&element.what);
-                   stretch != nullptr && stretch->starred) {
-            walk(stretch->body, [&](Elements changed) {
-                return within(std::move(changed), [](Element& e) -> Elements& {
-                    return std::get<Stretch>(e.what).body;
-                });
-            });
+            otherTimes(element, with);
+            within(group->body,
+                   [](Element& e) -> Elements& { return std::get<Group>(e.what).body; });
+        } else if (const auto* stretch = std::get_if<Stretch>(&element.what)) {
+            otherRests(element, with);
+            if (!stretch->starred) return;
+            within(stretch->body,
+                   [](Element& e) -> Elements& { return std::get<Stretch>(e.what).body; });
             if (stretch->lastTime.empty()) return;
-            walk(stretch->lastTime, [&](Elements changed) {
-                return within(std::move(changed), [](Element& e) -> Elements& {
-                    return std::get<Stretch>(e.what).lastTime;
-                });
-            });
+            within(stretch->lastTime,
+                   [](Element& e) -> Elements& { return std::get<Stretch>(e.what).lastTime; });
         }
     }
 

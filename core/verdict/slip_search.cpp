@@ -122,12 +122,15 @@ std::optional<Explanation> SlipSearch::explanation(std::size_t row, const SlipUn
     found.row = row;
     found.kind = slip.kind;
     found.elements = slip.elements;
+    found.figure = slip.figure;
+    found.written = slip.written;
+    found.to = slip.to;
+    found.term = slip.meant.term;
     found.meant = std::move(*meant);
     found.logOdds =
         slipOdds(pattern_.rows[row], slip, letters_.size()) + textOdds(pattern_, proof, row);
     if (slip.kind == SlipUndone::Kind::Rest) {
         if (found.meant.stitches.empty()) return std::nullopt;
-        found.rest = slip.rest;
         found.places = {placeOfRest(found.meant)};
         return found;
     }

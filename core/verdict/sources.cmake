@@ -1,6 +1,7 @@
 target_sources(core PRIVATE
     verdict/empty_repeat.cpp
     verdict/explanation.cpp
+    verdict/figure_slips.cpp
     verdict/placed_row.cpp
     verdict/row_slips.cpp
     verdict/slip_frame.cpp
