@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "core/stitch/catalogue.h"
-#include "core/verdict/figure_slips.h"
+#include "core/words/stitch_words.h"
 
 namespace lacewright {
 namespace {
@@ -19,7 +19,7 @@ std::string inWords(const RowStitch& stitch, Side side) {
 
 // "k12 (14)", "k2tog 3 times"
 std::string countInWords(const std::string& term, const Figure& count) {
-    const std::string figure = figureInWords(count);
+    const std::string figure = figureText(count.bySize);
     return term == "k" || term == "p" ? term + figure : term + " " + figure + " times";
 }
 
@@ -29,7 +29,7 @@ bool repeats(const PlacedRow& row) {
 }
 
 std::string restInWords(const Explanation& explanation) {
-    const std::string count = figureInWords(explanation.figure);
+    const std::string count = figureText(explanation.figure.bySize);
     const std::string stitches = count + (count == "1" ? " st" : " sts");
     if (explanation.to != Landmark::None)
         return "work to " + (count == "0" ? "the marker" : stitches + " before the marker");
@@ -124,9 +124,9 @@ Mend mendOf(const WrittenRow& row, const std::optional<PlacedRow>& written,
                           ", from " + explanation.meant.placeInWords(at) + " on";
             break;
         case SlipUndone::Kind::Times:
-            mend.label += "work the brackets " + figureInWords(explanation.figure) +
-                          " times instead of " + figureInWords(explanation.written) + ", from " +
-                          explanation.meant.placeInWords(at) + " on";
+            mend.label += "work the brackets " + figureText(explanation.figure.bySize) +
+                          " times instead of " + figureText(explanation.written.bySize) +
+                          ", from " + explanation.meant.placeInWords(at) + " on";
             break;
     }
     const bool stitches = explanation.kind == SlipUndone::Kind::PutIn ||

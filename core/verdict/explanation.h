@@ -8,18 +8,23 @@ namespace lacewright {
 
 // A slip that explains why written rows fail.
 struct Explanation {
-    std::size_t row = 0;  // index into rows
+    // In the stitches of a row, in the cast-on, or in the count that a row says it leaves.
+    enum class In : std::uint8_t { Stitches, CastOn, Stated };
+    In in = In::Stitches;
+    std::size_t row = 0;  // index into rows; the first one for the cast-on
     SlipUndone::Kind kind = SlipUndone::Kind::Reworked;
     // Indices of stitches of the row as written or, of those put in, as meant; several where the
-    // slip is in brackets that are worked several times. Never empty.
+    // slip is in brackets that are worked several times. None for a slip that is in no stitch.
     std::vector<std::size_t> places;
-    Elements elements;  // of the row as meant
+    Elements elements;                    // of the row as meant
+    std::optional<WrittenCastOn> castOn;  // of In::CastOn: as meant
     PlacedRow meant;
-    // Of Rest, Count and Times: as of SlipUndone.
+    // Of Rest, Count, Times and Stated: the number meant, and that written.
     Figure figure;
     Figure written;
     Landmark to = Landmark::None;
-    std::string term;  // of Count: what is counted
+    std::string term;    // of Count: what is counted
+    bool whole = false;  // nothing else is wrong then, in this size
     double logOdds = 0;
 };
 
@@ -34,7 +39,7 @@ std::vector<std::size_t> placesOfNew(const PlacedRow& meant);
 std::vector<std::size_t> placesLeftOut(const PlacedRow& written, const PlacedRow& meant);
 
 // The mend in words of the row, "Row 3: put in yo as stitch 4 of the repeat". `written`: the row as
-// written, if it can be counted.
+// written, if it can be counted. Requires: the slip is in the stitches of the row.
 Mend mendOf(const WrittenRow& row, const std::optional<PlacedRow>& written,
             const Explanation& explanation);
 

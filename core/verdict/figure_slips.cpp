@@ -3,13 +3,18 @@
 #include <cmath>
 #include <cstdlib>
 
+#include "core/words/stitch_words.h"
+
 namespace lacewright {
 namespace {
 
 constexpr int kMostOff = 4;
 constexpr int kMostOffInSize = 12;
-constexpr double kMistaken = 0.002;  // how often a number is written for another
-constexpr double kEvenSteps = 1.5;   // log odds of sizes that grow by equal steps
+constexpr double kMistaken = 0.002;     // how often a number is written for another
+constexpr double kCastOnRead = 3.0;     // log odds against a cast-on that no knitter stumbled over
+constexpr double kMiscounted = 0.003;   // how often the count of a row is said wrongly
+constexpr double kMiscountedToo = 0.1;  // and of one more size
+constexpr double kEvenSteps = 1.5;      // log odds of sizes that grow by equal steps
 constexpr std::size_t kFewestSteps = 3;
 
 bool growsEvenly(const Figure& figure) {
@@ -44,11 +49,45 @@ double figureOdds(const Figure& meant, const Figure& written) {
     return std::log(kMistaken / (2 * off)) + (growsEvenly(written) ? -kEvenSteps : even);
 }
 
-std::string figureInWords(const Figure& figure) {
-    std::string text = std::to_string(figure.bySize.front());
-    for (std::size_t i = 1; i < figure.bySize.size(); ++i)
-        text += (i == 1 ? " (" : ", ") + std::to_string(figure.bySize[i]);
-    return figure.bySize.size() > 1 ? text + ")" : text;
+double statedOdds(const Figure& meant, const Figure& written) {
+    double odds = std::log(kMiscounted);
+    for (std::size_t i = 1; i < written.bySize.size(); ++i)
+        odds += meant.bySize[i] != written.bySize[i] ? std::log(kMiscountedToo) : 0;
+    return odds;
+}
+
+std::vector<WrittenCastOn> castOnsNear(const WrittenCastOn& castOn, std::size_t size) {
+    std::vector<WrittenCastOn> near;
+    for (Figure WrittenCastOn::*part : {&WrittenCastOn::plus, &WrittenCastOn::multiple}) {
+        for (Figure& figure : figuresNear(castOn.*part, size)) {
+            // What is no multiple does not become one.
+            if (part == &WrittenCastOn::multiple && castOn.multiple.of(size) == 0) continue;
+            WrittenCastOn& other = near.emplace_back(castOn);
+            other.*part = std::move(figure);
+            if (other.multiple.of(size) + other.plus.of(size) == 0) near.pop_back();
+        }
+    }
+    return near;
+}
+
+double castOnOdds(const WrittenCastOn& meant, const WrittenCastOn& written) {
+    const double odds = meant.plus == written.plus ? figureOdds(meant.multiple, written.multiple)
+                                                   : figureOdds(meant.plus, written.plus);
+    return odds - (written.plus.bySize.size() > 1 ? 0 : kCastOnRead);
+}
+
+std::string castOnMend(const WrittenCastOn& meant, const WrittenCastOn& written) {
+    const std::string plus = figureText(meant.plus.bySize);
+    const std::string insteadOf = " instead of ";
+    if (meant.multiple == Figure(0))
+        return "Cast on " + plus + " sts" + insteadOf + figureText(written.plus.bySize);
+    const std::string multiple = figureText(meant.multiple.bySize);
+    std::string words = "Cast on a multiple of " + multiple + " sts";
+    if (meant.plus == written.plus)
+        return words + insteadOf + "of " + figureText(written.multiple.bySize);
+    if (meant.plus != Figure(0)) words += " plus " + plus;
+    return words + insteadOf +
+           (written.plus == Figure(0) ? "without more" : "plus " + figureText(written.plus.bySize));
 }
 
 }  // namespace lacewright

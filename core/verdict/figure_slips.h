@@ -15,7 +15,14 @@ std::vector<Figure> figuresNear(const Figure& figure, std::size_t size, int leas
 // Log odds that the one was meant where the other was written, before the rows are counted.
 double figureOdds(const Figure& meant, const Figure& written);
 
-// "28 (32, 36)"
-std::string figureInWords(const Figure& figure);
+// The same of the counts that a row is said to leave.
+double statedOdds(const Figure& meant, const Figure& written);
+
+// The same of two cast-ons, other stitches for each of a pattern's named counts left aside.
+std::vector<WrittenCastOn> castOnsNear(const WrittenCastOn& castOn, std::size_t size);
+double castOnOdds(const WrittenCastOn& meant, const WrittenCastOn& written);
+
+// "Cast on 48 (56, 64) sts instead of 48 (54, 64)"
+std::string castOnMend(const WrittenCastOn& meant, const WrittenCastOn& written);
 
 }  // namespace lacewright

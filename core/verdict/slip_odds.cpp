@@ -102,12 +102,6 @@ double balanceOf(const WrittenProof& proof) {
     return odds;
 }
 
-std::size_t statedWrongly(const WrittenProof& proof) {
-    const auto isWrong = [](const auto& said) { return said.stated.has_value(); };
-    return static_cast<std::size_t>(std::count_if(proof.rows.begin(), proof.rows.end(), isWrong) +
-                                    std::count_if(proof.again.begin(), proof.again.end(), isWrong));
-}
-
 }  // namespace
 
 double slipOdds(const WrittenRow& row, const SlipUndone& slip, std::size_t letters) {
@@ -127,6 +121,12 @@ double slipOdds(const WrittenRow& row, const SlipUndone& slip, std::size_t lette
             return std::log(kDrawnTwice * figure * (slip.twice ? 1 : kUnlikeNeighbour));
     }
     return 0;
+}
+
+std::size_t statedWrongly(const WrittenProof& proof) {
+    const auto isWrong = [](const auto& said) { return said.stated.has_value(); };
+    return static_cast<std::size_t>(std::count_if(proof.rows.begin(), proof.rows.end(), isWrong) +
+                                    std::count_if(proof.again.begin(), proof.again.end(), isWrong));
 }
 
 double mirrorOddsOf(const PlacedRow& row) {

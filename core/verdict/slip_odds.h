@@ -15,6 +15,9 @@ double slipOdds(const WrittenRow& row, const SlipUndone& slip, std::size_t lette
 // leaves unexplained, whether its rows balance, close, and work their repeats equally often.
 double textOdds(const WrittenPattern& pattern, const WrittenProof& proof, std::size_t row);
 
+// How many of the counts that a text says its rows leave they do not leave.
+std::size_t statedWrongly(const WrittenProof& proof);
+
 // That the first repeat mirrors or, in a row without repeats, the whole row; see mirrorOdds.
 double mirrorOddsOf(const PlacedRow& row);
 

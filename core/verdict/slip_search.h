@@ -1,11 +1,9 @@
 #pragma once
 
-#include <map>
-#include <memory>
 #include <vector>
 
 #include "core/verdict/explanation.h"
-#include "core/verdict/slip_frame.h"
+#include "core/verdict/slip_evidence.h"
 #include "core/verdict/slip_trial.h"
 
 namespace lacewright {
@@ -18,31 +16,39 @@ class SlipSearch {
     // Requires: the pattern outlives the search.
     SlipSearch(const WrittenPattern& pattern, std::size_t size);
 
+    enum class Explained : std::uint8_t {
+        Not,    // by no single slip; the finding is as it was
+        Alone,  // and others remain
+        Whole   // the first mend leaves nothing wrong with the text
+    };
     // Gives suspects and mends, the likeliest first, to a finding about counts or about a row that
     // cannot be counted; the weights of a mere note add up to the chance that there is a slip at
-    // all. False when no single slip explains it; the finding is then as it was.
-    bool adviseOn(Finding& finding);
+    // all.
+    Explained adviseOn(Finding& finding);
 
  private:
     std::vector<std::size_t> rowsToTry(const Finding& finding) const;
+    bool mayBeCastOn(const Finding& finding, const std::vector<std::size_t>& rows) const;
     void tryRow(std::size_t row, const Finding& finding, std::vector<Explanation>& found);
+    void tryCastOn(const Finding& finding, std::vector<Explanation>& found);
+    void tryStated(const Finding& finding, std::vector<Explanation>& found);
+    std::optional<std::size_t> rowOf(const Finding& finding) const;
     bool explains(const WrittenProof& proof, const WrittenProof& written,
                   const Finding& finding) const;
     std::optional<Explanation> explanation(std::size_t row, const SlipUndone& slip,
                                            const WrittenProof& proof);
-    double evidenceOf(std::size_t row, const PlacedRow& meant, const PlacedRow& written);
     bool isPlain(std::size_t row) const;
     std::vector<std::size_t> offered(const std::vector<Explanation>& found, const Finding& finding,
                                      bool everySize);
     bool mendsEverySize(const Explanation& explanation, const Finding& finding);
+    Mend mendFor(const Explanation& explanation) const;
 
     const WrittenPattern& pattern_;
     std::size_t size_;
     WrittenProof proof_;
     std::vector<Working> letters_;
     SlipTrial trial_;
-    std::map<std::vector<int>, std::unique_ptr<SlipFrame>> frames_;  // by row, lengths, counts
-    int notDrawn_ = 0;  // frames that could not be made
+    SlipEvidence evidence_;
     int costLeft_ = 0;  // rows that may still be proven for a finding
 };
 

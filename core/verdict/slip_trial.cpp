@@ -24,6 +24,22 @@ void SlipTrial::word(std::size_t row, const Elements& elements) {
     settled_.reset();
 }
 
+void SlipTrial::castOn(const WrittenCastOn& castOn) {
+    trial_.castOn = castOn;
+    settled_.reset();
+}
+
+void SlipTrial::state(std::size_t row, const Figure& count) {
+    trial_.rows[row].statedCount = count;
+    settled_.reset();
+}
+
+void SlipTrial::reset(std::size_t row) {
+    word(row, said_.rows[row].elements);
+    trial_.castOn = said_.castOn;
+    trial_.rows[row].statedCount = said_.rows[row].statedCount;
+}
+
 const WrittenPattern& SlipTrial::worded() {
     if (!goesToLandmarks_) return trial_;
     if (!settled_) settleMarkers(settled_.emplace(trial_));

@@ -21,8 +21,11 @@ class SlipTrial {
 
     // The row, and every one with the same text, says this.
     void word(std::size_t row, const Elements& elements);
-    // The row is as it was.
-    void unword(std::size_t row) { word(row, said_.rows[row].elements); }
+    void castOn(const WrittenCastOn& castOn);
+    // The row says that it leaves so many stitches.
+    void state(std::size_t row, const Figure& count);
+    // The row, the cast-on and what the row says are as they were.
+    void reset(std::size_t row);
     // The text so worded, to be proven.
     const WrittenPattern& worded();
 

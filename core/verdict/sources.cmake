@@ -4,6 +4,7 @@ target_sources(core PRIVATE
     verdict/figure_slips.cpp
     verdict/placed_row.cpp
     verdict/row_slips.cpp
+    verdict/slip_evidence.cpp
     verdict/slip_frame.cpp
     verdict/slip_letters.cpp
     verdict/slip_odds.cpp

@@ -18,7 +18,8 @@ namespace {
 
 // Of any severity, and of one size or several: texts are searched for slips size by size.
 bool tellsOfCounts(const Finding& finding) {
-    return finding.rule == "continuity" || finding.rule == "cast-on" || finding.rule == "closing";
+    return finding.rule == "continuity" || finding.rule == "cast-on" || finding.rule == "closing" ||
+           finding.rule == "stated-count";
 }
 
 // Advice about the straight chart, told in words of the written rows.
@@ -199,8 +200,14 @@ std::vector<Suspect> suspectsOf(const std::vector<Finding>& findings,
     return all;
 }
 
+// A fault or a miscount that goes with one above, whose mend leaves nothing wrong.
+bool follows(const Finding& finding, const Finding& first) {
+    const bool wrong = finding.severity == Severity::Fault || finding.rule == "stated-count";
+    return wrong && (first.sizes.empty() || finding.sizes == first.sizes);
+}
+
 // Faults that the same mend takes away are one: the later ones follow from the first.
-void foldByMend(std::vector<Finding>& findings) {
+std::vector<Finding> foldByMend(std::vector<Finding> findings) {
     std::vector<Finding> kept;
     for (Finding& finding : findings) {
         const auto first = std::find_if(kept.begin(), kept.end(), [&](const Finding& earlier) {
@@ -214,7 +221,7 @@ void foldByMend(std::vector<Finding>& findings) {
             first->folded.push_back(std::move(finding));
         }
     }
-    findings = std::move(kept);
+    return kept;
 }
 
 }  // namespace
@@ -240,19 +247,30 @@ void adviseOnRows(const WrittenPattern& pattern, const std::vector<std::size_t>&
                    : static_cast<std::size_t>(named - pattern.sizes.begin());
     };
     std::map<std::size_t, SlipSearch> searches;
-    for (Finding& finding : report.findings) {
+    std::vector<Finding> findings;
+    std::optional<std::size_t> whole;  // of findings, whose first mend leaves nothing wrong
+    for (Finding& next : report.findings) {
+        if (whole && follows(next, findings[*whole])) {
+            findings[*whole].folded.push_back(std::move(next));
+            continue;
+        }
+        Finding& finding = findings.emplace_back(std::move(next));
         const bool uncountable = finding.rule == "uncountable";
         if (!uncountable && !tellsOfCounts(finding)) continue;
         const std::size_t size = sizeOf(finding);
-        if (searches.try_emplace(size, pattern, size).first->second.adviseOn(finding)) continue;
+        const auto explained =
+            searches.try_emplace(size, pattern, size).first->second.adviseOn(finding);
+        if (explained == SlipSearch::Explained::Whole && finding.severity == Severity::Fault)
+            whole = findings.size() - 1;
+        if (explained != SlipSearch::Explained::Not) continue;
         if (uncountable) {
             if (const WrittenRow* row = pattern.findRow(finding.row))
                 finding.suspects = suspectsInEmptyRepeat(*row, size);
-        } else if (finding.severity >= Severity::Warning) {
+        } else if (finding.severity >= Severity::Warning && finding.rule != "stated-count") {
             if (const auto& translator = translatorFor(size)) translator->adviseOn(finding);
         }
     }
-    foldByMend(report.findings);
+    report.findings = foldByMend(std::move(findings));
     const auto& translator = translatorFor(sizes.front());
     report.suspects =
         suspectsOf(report.findings, translator ? translator->suspects() : std::vector<Suspect>());

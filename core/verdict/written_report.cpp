@@ -80,9 +80,13 @@ class Account {
                 break;
         }
         if (row.stated) {
+            std::vector<std::int64_t> numbers{row.stated->stated};
+            const std::string leaves = told(row.stated->counted, numbers);
             add(finding("stated-count", Severity::Warning, row.number,
-                        label(row.number) + " says that " + stitchCount(row.stated->stated) +
-                            " remain, but it leaves " + words(row.stated->counted) + "."));
+                        label(row.number) + " says that " + kNumberPlace +
+                            (row.stated->stated == 1 ? " stitch remains" : " stitches remain") +
+                            ", but it leaves " + leaves + "."),
+                numbers);
         }
         for (const TakenReading& reading : row.counted.readings) {
             if (reading.usual) continue;

@@ -180,7 +180,7 @@ TEST(SlipSearch, WhatNoSingleSlipExplainsIsLeftToTheOthers) {
     ASSERT_FALSE(report.findings.empty());
     SlipSearch search(read.pattern, 0);
     Finding finding = report.findings.front();
-    EXPECT_FALSE(search.adviseOn(finding));
+    EXPECT_EQ(search.adviseOn(finding), SlipSearch::Explained::Not);
     EXPECT_EQ(finding, report.findings.front());
 }
 
