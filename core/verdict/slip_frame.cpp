@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/verdict/slip_letters.h"
+
 namespace lacewright {
 namespace {
 
@@ -113,6 +115,7 @@ bool SlipFrame::draw(const WrittenPattern& text, std::size_t row, std::size_t si
     if (at == straight->written.end()) return false;
     if (straight->chart.width > kWidest) return false;
     straight_ = std::move(*straight);
+    drawUsual();
     gap_ = straight_.chart.stitches->find("no-stitch").value();
     row_ = static_cast<int>(at - straight_.written.begin());
     side_ = text.rows[row].side;
@@ -126,6 +129,24 @@ bool SlipFrame::draw(const WrittenPattern& text, std::size_t row, std::size_t si
             copies_ += static_cast<int>((all - model_.stitches.size()) / part.length);
     }
     return true;
+}
+
+// Stitches that a row mirrors with all the same are one. Where no double decrease leans the other
+// way, none is meant to lean.
+void SlipFrame::drawUsual() {
+    Chart& chart = straight_.chart;
+    const StitchCatalogue& stitches = *chart.stitches;
+    centred_ = true;
+    for (int row = 0; row < chart.height(); ++row) {
+        for (const StitchIndex cell : chart.row(row).cells())
+            centred_ = centred_ && (cell == kCovered || stitches[cell].takes != 3 ||
+                                    stitches[cell].lean != Lean::Right);
+    }
+    for (int row = 0; row < chart.height(); ++row) {
+        Cells cells = chart.row(row).cells();
+        for (StitchIndex& cell : cells) cell = usualStitch(stitches, cell, centred_);
+        chart.rows.replace(static_cast<std::size_t>(row), makeRow(std::move(cells), stitches));
+    }
 }
 
 std::vector<SlipFrame::Strip> SlipFrame::stripsOf() const {
@@ -184,7 +205,7 @@ std::optional<SlipFrame::Cells> SlipFrame::cellsOf(const PlacedRow& placed) cons
         for (; stitches.size() < counts[i]; ++next) {
             const auto stitch = chart.stitches->find(placed.stitches[(*places)[next]].id);
             if (!stitch) return std::nullopt;
-            stitches.push_back(*stitch);
+            stitches.push_back(usualStitch(*chart.stitches, *stitch, centred_));
             width += (*chart.stitches)[*stitch].span;
         }
         if (side_ == Side::Wrong) std::reverse(stitches.begin(), stitches.end());

@@ -44,6 +44,7 @@ class SlipFrame {
 
     SlipFrame() = default;
     bool draw(const WrittenPattern& text, std::size_t row, std::size_t size, int room);
+    void drawUsual();
     std::vector<Strip> stripsOf() const;
     bool rowsDifferInLength() const;
     void hear(Laying laying, const Cells& written);
@@ -54,7 +55,8 @@ class SlipFrame {
 
     StraightChart straight_;
     StitchIndex gap_ = kCovered;
-    int row_ = 0;  // row index
+    bool centred_ = false;  // double decreases are taken for centred ones
+    int row_ = 0;           // row index
     Side side_ = Side::Right;
     std::vector<Strip> strips_;  // in working order
     Alphabet alphabet_;

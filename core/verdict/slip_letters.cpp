@@ -17,8 +17,8 @@ bool areOne(const Working& a, const Working& b) {
     const StitchCatalogue& stitches = *builtInStitches();
     const auto one = stitches.find(a.rightId);
     const auto other = stitches.find(b.rightId);
-    return one && other && stitches[*one].lean == stitches[*other].lean &&
-           stitches[*one].mirror == stitches[*other].mirror;
+    return one && other &&
+           usualStitch(stitches, *one, false) == usualStitch(stitches, *other, false);
 }
 
 void addOnce(const Working& working, std::vector<Working>& letters) {
@@ -48,6 +48,26 @@ void collect(const Elements& elements, std::vector<Working>& letters) {
 
 bool sameWork(const Working& a, const Working& b) {
     return a.term == b.term && a.takes == b.takes && a.makes == b.makes;
+}
+
+StitchIndex usualStitch(const StitchCatalogue& stitches, StitchIndex index, bool centred) {
+    if (index == kCovered) return index;
+    const Stitch& stitch = stitches[index];
+    const bool decreases = stitch.kind == StitchKind::Decrease && stitch.makes == 1 &&
+                           (stitch.takes == 2 || stitch.takes == 3);
+    if (!decreases) return index;
+    const bool purled =
+        stitch.id.starts_with("p") || stitch.id.starts_with("ssp") || stitch.id.starts_with("sssp");
+    const bool three = stitch.takes == 3;
+    std::string_view usual;
+    if (three && (centred || stitch.lean == Lean::Centred)) {
+        usual = purled ? "sspp2" : "s2kp";
+    } else if (stitch.lean == Lean::Right) {
+        usual = purled ? (three ? "p3tog" : "p2tog") : (three ? "k3tog" : "k2tog");
+    } else if (stitch.lean == Lean::Left) {
+        usual = purled ? (three ? "sssp" : "ssp") : (three ? "sssk" : "ssk");
+    }
+    return stitches.find(usual).value_or(index);
 }
 
 std::vector<Working> lettersOf(const WrittenPattern& pattern) {

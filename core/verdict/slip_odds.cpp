@@ -10,6 +10,7 @@
 #include "core/check/slips.h"
 #include "core/stitch/catalogue.h"
 #include "core/verdict/figure_slips.h"
+#include "core/verdict/slip_letters.h"
 
 namespace lacewright {
 namespace {
@@ -131,25 +132,33 @@ std::size_t statedWrongly(const WrittenProof& proof) {
 
 double mirrorOddsOf(const PlacedRow& row) {
     const StitchCatalogue& stitches = *builtInStitches();
-    const auto repeat = std::find_if(row.parts.begin(), row.parts.end(),
-                                     [](const PlacedRow::Part& part) { return part.repeats; });
-    const bool ring = repeat != row.parts.end();
-    const std::size_t first = ring ? repeat->first : 0;
-    const std::size_t end = ring ? first + repeat->length : row.stitches.size();
-    std::vector<MirrorStitch> seen;
     std::map<std::string, int> ownNames;  // below 0
-    for (std::size_t i = first; i < end; ++i) {
-        const RowStitch& stitch = row.stitches[i];
+    std::vector<MirrorStitch> all;
+    for (const RowStitch& stitch : row.stitches) {
         const auto index = stitch.own ? std::nullopt : stitches.find(stitch.id);
         if (index) {
-            seen.push_back(mirrorStitch(stitches, *index));
+            all.push_back(mirrorStitch(stitches, usualStitch(stitches, *index, false)));
             continue;
         }
         const int name =
             ownNames.try_emplace(stitch.id, -1 - static_cast<int>(ownNames.size())).first->second;
-        seen.push_back({name, name, stitch.takes != 1 || stitch.makes != 1, false});
+        all.push_back({name, name, stitch.takes != 1 || stitch.makes != 1, false});
     }
-    return mirrorOdds(seen, ring);
+    const auto repeat = std::find_if(row.parts.begin(), row.parts.end(),
+                                     [](const PlacedRow::Part& part) { return part.repeats; });
+    if (repeat == row.parts.end()) return mirrorOdds(all, false);
+    const auto first = all.begin() + static_cast<std::ptrdiff_t>(repeat->first);
+    const std::vector<MirrorStitch> ring(first,
+                                         first + static_cast<std::ptrdiff_t>(repeat->length));
+    const double around = mirrorOdds(ring, true);
+    if (ring.size() == all.size()) return around;
+    // With what stands at its edges the row may mirror about its middle, however often it repeats:
+    // once and twice are enough to tell.
+    std::vector<MirrorStitch> twice = all;
+    twice.insert(twice.begin() + static_cast<std::ptrdiff_t>(repeat->first), ring.begin(),
+                 ring.end());
+    const double whole = std::min(mirrorOdds(all, false), mirrorOdds(twice, false));
+    return std::log((std::exp(around) + std::exp(whole)) / 2);
 }
 
 bool isPlainRepeat(const PlacedRow& row) {
