@@ -123,7 +123,7 @@ Mend mendOf(const WrittenRow& row, const std::optional<PlacedRow>& written,
                           " instead of " + countInWords(explanation.term, explanation.written) +
                           ", from " + explanation.meant.placeInWords(at) + " on";
             break;
-        case SlipUndone::Kind::Times:
+        case SlipUndone::Kind::Brackets:
             mend.label += "work the brackets " + figureText(explanation.figure.bySize) +
                           " times instead of " + figureText(explanation.written.bySize) +
                           ", from " + explanation.meant.placeInWords(at) + " on";

@@ -19,7 +19,7 @@ struct Explanation {
     Elements elements;                    // of the row as meant
     std::optional<WrittenCastOn> castOn;  // of In::CastOn: as meant
     PlacedRow meant;
-    // Of Rest, Count, Times and Stated: the number meant, and that written.
+    // Of Rest, Count, Brackets and Stated: the number meant, and that written.
     Figure figure;
     Figure written;
     Landmark to = Landmark::None;

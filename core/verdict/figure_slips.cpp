@@ -10,8 +10,9 @@ namespace {
 
 constexpr int kMostOff = 4;
 constexpr int kMostOffInSize = 12;
-constexpr double kMistaken = 0.002;     // how often a number is written for another
-constexpr double kCastOnRead = 3.0;     // log odds against a cast-on that no knitter stumbled over
+constexpr double kMistaken = 0.0003;       // how often a number is written for another
+constexpr double kMistakenInList = 0.001;  // and one of those for several sizes
+constexpr double kCastOnRead = 4.0;     // log odds against a cast-on that no knitter stumbled over
 constexpr double kMiscounted = 0.003;   // how often the count of a row is said wrongly
 constexpr double kMiscountedToo = 0.1;  // and of one more size
 constexpr double kEvenSteps = 1.5;      // log odds of sizes that grow by equal steps
@@ -46,7 +47,8 @@ double figureOdds(const Figure& meant, const Figure& written) {
     for (std::size_t i = 0; i < written.bySize.size(); ++i)
         off += std::abs(meant.bySize[i] - written.bySize[i]);
     const double even = growsEvenly(meant) ? kEvenSteps : 0;
-    return std::log(kMistaken / (2 * off)) + (growsEvenly(written) ? -kEvenSteps : even);
+    const double mistaken = written.bySize.size() > 1 ? kMistakenInList : kMistaken;
+    return std::log(mistaken / off) + (growsEvenly(written) ? -kEvenSteps : even);
 }
 
 double statedOdds(const Figure& meant, const Figure& written) {
@@ -83,8 +85,7 @@ std::string castOnMend(const WrittenCastOn& meant, const WrittenCastOn& written)
         return "Cast on " + plus + " sts" + insteadOf + figureText(written.plus.bySize);
     const std::string multiple = figureText(meant.multiple.bySize);
     std::string words = "Cast on a multiple of " + multiple + " sts";
-    if (meant.plus == written.plus)
-        return words + insteadOf + "of " + figureText(written.multiple.bySize);
+    if (meant.plus == written.plus) return words + insteadOf + figureText(written.multiple.bySize);
     if (meant.plus != Figure(0)) words += " plus " + plus;
     return words + insteadOf +
            (written.plus == Figure(0) ? "without more" : "plus " + figureText(written.plus.bySize));

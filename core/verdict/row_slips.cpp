@@ -156,7 +156,7 @@ class Visitor {
         if (group.body.empty() || group.orTimes) return;
         group.body.front().place = kNewPlace;
         otherFigures(
-            {Kind::Times, {}, {}}, other, 1,
+            {Kind::Brackets, {}, {}}, other, 1,
             [](Element& e) -> Figure& { return std::get<Group>(e.what).times; }, with);
     }
 

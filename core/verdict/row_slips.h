@@ -9,13 +9,13 @@ namespace lacewright {
 // Single slips that may have gone into a written row: each is told by what undoes it.
 struct SlipUndone {
     // Rest: a stretch goes on to another number of stitches before the end or a landmark. Count,
-    // Times: stitches, or brackets, are worked another number of times.
-    enum class Kind : std::uint8_t { Reworked, PutIn, LeftOut, Rest, Count, Times };
+    // Brackets: stitches, or brackets, are worked another number of times.
+    enum class Kind : std::uint8_t { Reworked, PutIn, LeftOut, Rest, Count, Brackets };
     Kind kind = Kind::Reworked;
     Elements elements;   // of the row, as it was meant
     Working meant;       // the stitch that was meant, once; of one left out again, that one
     bool twice = false;  // a stitch left out again stands beside its like
-    // Of Rest, Count and Times: the number that was meant, and that which is written.
+    // Of Rest, Count and Brackets: the number that was meant, and that which is written.
     Figure figure = {};
     Figure written = {};
     Landmark to = Landmark::None;  // of Rest

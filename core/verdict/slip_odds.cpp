@@ -23,7 +23,8 @@ constexpr std::int64_t kManyRepeats = 100;
 constexpr std::int64_t kRepeatsMore = 2;
 constexpr std::size_t kMostRowsOut = 2;  // of a text that may be meant to close
 constexpr double kOtherHand = 2.0;  // log odds against purling two together among knit stitches
-constexpr double kCloses = 3.0;     // log odds for rows that can be worked again
+constexpr double kRestMistaken = 0.002;  // "to last 3 sts" for another number
+constexpr double kCloses = 3.0;          // log odds for rows that can be worked again
 
 bool isBalanced(const WrittenRowProof& row) {
     return row.verdict == RowVerdict::Fits ? row.before == row.after
@@ -115,8 +116,9 @@ double slipOdds(const WrittenRow& row, const SlipUndone& slip, std::size_t lette
         case SlipUndone::Kind::PutIn:
             return hand + std::log(kLeftOut * figure / static_cast<double>(letters));
         case SlipUndone::Kind::Rest:
+            return std::log(kRestMistaken);
         case SlipUndone::Kind::Count:
-        case SlipUndone::Kind::Times:
+        case SlipUndone::Kind::Brackets:
             return figureOdds(slip.figure, slip.written);
         case SlipUndone::Kind::LeftOut:
             return std::log(kDrawnTwice * figure * (slip.twice ? 1 : kUnlikeNeighbour));

@@ -44,7 +44,8 @@ SlipSearch::SlipSearch(const WrittenPattern& pattern, std::size_t size)
       proof_(proveWritten(pattern, size)),
       letters_(lettersOf(pattern)),
       trial_(pattern),
-      evidence_(size) {}
+      evidence_(size),
+      wording_(trial_) {}
 
 // Works whatever it finds, and shapes nothing.
 bool SlipSearch::isPlain(std::size_t row) const {
@@ -137,8 +138,8 @@ std::optional<Explanation> SlipSearch::explanation(std::size_t row, const SlipUn
     found.to = slip.to;
     found.term = slip.meant.term;
     found.meant = std::move(*meant);
-    found.logOdds =
-        slipOdds(pattern_.rows[row], slip, letters_.size()) + textOdds(pattern_, proof, row);
+    found.logOdds = slipOdds(pattern_.rows[row], slip, letters_.size()) +
+                    textOdds(pattern_, proof, row) + wording_.of(row, slip.elements);
     if (slip.kind == SlipUndone::Kind::Rest) {
         if (found.meant.stitches.empty()) return std::nullopt;
         found.places = {placeOfRest(found.meant)};

@@ -5,6 +5,7 @@
 #include "core/verdict/explanation.h"
 #include "core/verdict/slip_evidence.h"
 #include "core/verdict/slip_trial.h"
+#include "core/verdict/wording_odds.h"
 
 namespace lacewright {
 
@@ -49,6 +50,7 @@ class SlipSearch {
     std::vector<Working> letters_;
     SlipTrial trial_;
     SlipEvidence evidence_;
+    WordingOdds wording_;
     int costLeft_ = 0;  // rows that may still be proven for a finding
 };
 

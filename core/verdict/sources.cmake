@@ -11,8 +11,10 @@ target_sources(core PRIVATE
     verdict/slip_search.cpp
     verdict/slip_trial.cpp
     verdict/slip_window.cpp
+    verdict/straight_advice.cpp
     verdict/straight_chart.cpp
     verdict/told_findings.cpp
+    verdict/wording_odds.cpp
     verdict/written_advice.cpp
     verdict/written_mends.cpp
     verdict/written_report.cpp)

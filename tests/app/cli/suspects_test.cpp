@@ -130,9 +130,9 @@ TEST_F(WrittenSuspects, WhatIsWrongInALaterSizeOnlyIsAdvisedOnAsWell) {
     EXPECT_EQ(fault.at("row"), 5);
     EXPECT_EQ(fault.at("sizes"), json::array({"M"}));
     EXPECT_EQ(fault.at("suspects").at(0).at("row"), 5);
-    // S is right as it is.
+    // S is right as it is, and takes 3 there.
     EXPECT_EQ(fault.at("mends").at(0).at("label"),
-              "Size M: Row 5: leave out k, stitch 4 of the repeat");
+              "Row 5: work k3 instead of k3 (4), from stitch 1 of the repeat on");
 }
 
 TEST_F(WrittenSuspects, AStitchWrittenTwiceIsLeftOut) {

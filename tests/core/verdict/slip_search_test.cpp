@@ -3,6 +3,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <numeric>
+
 #include "tests/support/judged_text.h"
 
 // Slips put into texts by hand, and what is said of them. Counts follow from the definitions of the
@@ -23,6 +25,17 @@ std::vector<std::string> labelsOf(const Finding* finding) {
     std::vector<std::string> labels;
     for (const Mend& mend : finding->mends) labels.push_back(mend.label);
     return labels;
+}
+
+// The report on all sizes of a text, with advice.
+Report judgedInAllSizes(const std::string& text) {
+    const ReadRows read = readWritten(text);
+    EXPECT_FALSE(read.hasErrors()) << text;
+    std::vector<std::size_t> sizes(read.pattern.sizeCount());
+    std::iota(sizes.begin(), sizes.end(), 0);
+    Report report = reportOnRows(read, sizes).report;
+    adviseOnRows(read.pattern, sizes, report);
+    return report;
 }
 
 using Labels = std::vector<std::string>;
@@ -142,12 +155,9 @@ TEST(SlipSearch, TheStitchesLeftBehindARepeatMayBeMiscounted) {
 
 TEST(SlipSearch, AMendThatMakesAnotherSizeFailIsNotOffered) {
     // Four loops divide 12, not 15; three divide both, five 15 alone.
-    const ReadRows read = readWritten(
+    const Report report = judgedInAllSizes(
         "Sizes: S (M)\nCast on 12 (15) sts.\nRow 1: *yo, k2tog, k2; rep from * to end.\n"
         "Row 2: purl.\n");
-    ASSERT_FALSE(read.hasErrors());
-    Report report = reportOnRows(read, {0, 1}).report;
-    adviseOnRows(read.pattern, {0, 1}, report);
     const Finding* fault = findingOf(report, "cast-on");
     ASSERT_NE(fault, nullptr);
     const auto labels = labelsOf(fault);
@@ -172,6 +182,77 @@ TEST(SlipSearch, RowsThatShareATextAreMendedTogether) {
     ASSERT_EQ(fault->folded.size(), 1U);
     EXPECT_EQ(fault->folded[0].row, 4);
     EXPECT_THAT(labelsOf(fault), testing::Each(testing::StartsWith("Row 2:")));
+}
+
+TEST(SlipSearch, OneNumberOfAListOfSizesMayBeWrong) {
+    // 2 x 24 + 36 = 84 in the third size, as cast on; the others are 68 and 76.
+    const Report report = judgedInAllSizes(
+        "Sizes: S (M, L)\nCast on 68 (76, 84) sts.\nRow 1: k20 (22, 24), p28 (32, 34), k20 (22, "
+        "24).\nRow 2: purl.\n");
+    const Finding* fault = findingOf(report, "cast-on");
+    ASSERT_NE(fault, nullptr);
+    EXPECT_EQ(fault->sizes, std::vector<std::string>{"L"});
+    EXPECT_EQ(labelsOf(fault).front(),
+              "Row 1: work p28 (32, 36) instead of p28 (32, 34), from stitch 25 on");
+}
+
+TEST(SlipSearch, TheCastOnMayBeWrong) {
+    // Ribs of 4 and a lace of 8 divide 48, 56 and 64.
+    const Report report = judgedInAllSizes(
+        "Sizes: S (M, L)\nCast on 48 (54, 64) sts, join.\nRnd 1: *k2, p2; rep from * to end.\n"
+        "Rnd 2: *yo, ssk, k3, k2tog, yo, k1; rep from * to end.\nRnd 3: knit.\n");
+    const Finding* fault = findingOf(report, "cast-on");
+    ASSERT_NE(fault, nullptr);
+    EXPECT_EQ(labelsOf(fault).front(), "Cast on 48 (56, 64) sts instead of 48 (54, 64)");
+    EXPECT_EQ(fault->folded.size(), 1U);  // round 2, which the same mend makes fit
+    EXPECT_EQ(findingOf(report, "continuity"), nullptr);
+}
+
+TEST(SlipSearch, ACountThatARowIsSaidToLeaveMayBeWrong) {
+    const std::string rows =
+        "Cast on 8 sts and join.\nRnd 1: *yo, k1; rep from * around. (16 sts)\nRnd 2: *yo, k2; rep "
+        "from * around. (%)\nRnd 3: *yo, k3; rep from * around. (32 sts)\n";
+    std::string text = rows;
+    const Report wrong = judged(text.replace(text.find('%'), 1, "26 sts"));
+    const Finding* said = findingOf(wrong, "stated-count");
+    ASSERT_NE(said, nullptr);
+    EXPECT_EQ(said->message, "Round 2 says that 26 stitches remain, but it leaves 24.");
+    EXPECT_EQ(labelsOf(said).front(), "Rnd 2: say 24 sts instead of 26");
+}
+
+TEST(SlipSearch, HowFarAStretchGoesToAMarkerIsFoundAnewForEverySlip) {
+    // Eight sections of 10 grow by 2 each; without the second yarn over by 1.
+    const Report report = judged(
+        "Cast on 80 sts and join.\nRnd 1: *k10, pm; rep from * around.\n"
+        "Rnd 2: *k1, yo, k to 1 st before m, yo, k1, sm; rep from * around. (96 sts)\n"
+        "Rnd 3: knit.\n"
+        "Rnd 4: *k1, yo, k to 1 st before m, k1, sm; rep from * around. (112 sts)\n");
+    const Finding* said = findingOf(report, "stated-count");
+    ASSERT_NE(said, nullptr);
+    EXPECT_EQ(labelsOf(said).front(), "Rnd 4: put in yo as stitch 13, each time");
+}
+
+TEST(SlipSearch, LikeRowsAreWordedAlike) {
+    // An edging that grows by a stitch in one place; row 3 has lost one, and its like stand there.
+    const Report report = judged(
+        "Cast on 9 sts.\nRow 1: sl 1, k2, yo, k2tog, k2, yo twice, k2tog.\n"
+        "Row 2: k2, p1, k3, yo, k2tog, k2.\nRow 3: sl 1, k2, yo, k2tog, k2, yo twice, k2tog.\n"
+        "Row 4: k2, p1, k4, yo, k2tog, k2.\nRow 5: sl 1, k2, yo, k2tog, k6.\n"
+        "Row 6: bo 2, k5, yo, k2tog, k2.\n");
+    const Finding* fault = findingOf(report, "continuity");
+    ASSERT_NE(fault, nullptr);
+    EXPECT_EQ(labelsOf(fault).front(), "Row 3: put in k as stitch 8");
+}
+
+TEST(SlipSearch, ARowMirrorsWithItsEdgesWhicheverDecreaseLeansLeft) {
+    // k1, *yo, sl1-k1-psso, k1, k2tog, yo, k1*: 6n + 1, and the k1 between the decreases is lost.
+    const Report report = judged(
+        "Cast on a multiple of 6 sts plus 1.\nRow 1 (WS): p.\n"
+        "Row 2: k1, *yfwd, sl 1, k1, psso, k2tog, yfwd, k1; rep from * to end.\nRow 3: p.\n"
+        "Row 4: k2, *yfwd, sl 1, k2tog, psso, yfwd, k3; rep from *, ending last rep k2.\n");
+    const Finding* fault = findingOf(report, "continuity");
+    ASSERT_NE(fault, nullptr);
+    EXPECT_THAT(labelsOf(fault), testing::Contains("Row 2: put in k as stitch 3 of the repeat"));
 }
 
 TEST(SlipSearch, WhatNoSingleSlipExplainsIsLeftToTheOthers) {
