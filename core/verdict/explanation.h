@@ -23,8 +23,9 @@ struct Explanation {
     Figure figure;
     Figure written;
     Landmark to = Landmark::None;
-    std::string term;    // of Count: what is counted
-    bool whole = false;  // nothing else is wrong then, in this size
+    std::string term;                // of Count: what is counted
+    std::optional<double> evidence;  // how well the row agrees with the others, where it is drawn
+    bool whole = false;              // nothing else is wrong then, in this size
     double logOdds = 0;
 };
 

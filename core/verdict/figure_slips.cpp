@@ -12,10 +12,10 @@ constexpr int kMostOff = 4;
 constexpr int kMostOffInSize = 12;
 constexpr double kMistaken = 0.0003;       // how often a number is written for another
 constexpr double kMistakenInList = 0.001;  // and one of those for several sizes
-constexpr double kCastOnRead = 4.0;     // log odds against a cast-on that no knitter stumbled over
-constexpr double kMiscounted = 0.003;   // how often the count of a row is said wrongly
-constexpr double kMiscountedToo = 0.1;  // and of one more size
-constexpr double kEvenSteps = 1.5;      // log odds of sizes that grow by equal steps
+constexpr double kCastOnRead = 4.0;      // log odds against a cast-on that no knitter stumbled over
+constexpr double kMiscounted = 0.001;    // how often the count of a row is said wrongly
+constexpr double kMiscountedToo = 0.02;  // and of one more size
+constexpr double kEvenSteps = 1.5;       // log odds of sizes that grow by equal steps
 constexpr std::size_t kFewestSteps = 3;
 
 bool growsEvenly(const Figure& figure) {
@@ -52,10 +52,10 @@ double figureOdds(const Figure& meant, const Figure& written) {
 }
 
 double statedOdds(const Figure& meant, const Figure& written) {
-    double odds = std::log(kMiscounted);
-    for (std::size_t i = 1; i < written.bySize.size(); ++i)
-        odds += meant.bySize[i] != written.bySize[i] ? std::log(kMiscountedToo) : 0;
-    return odds;
+    double wrong = 0;
+    for (std::size_t i = 0; i < written.bySize.size(); ++i)
+        wrong += meant.bySize[i] != written.bySize[i] ? 1 : 0;
+    return std::log(kMiscounted) + (wrong - 1) * std::log(kMiscountedToo);
 }
 
 std::vector<WrittenCastOn> castOnsNear(const WrittenCastOn& castOn, std::size_t size) {

@@ -5,13 +5,12 @@
 namespace lacewright {
 namespace {
 
-constexpr double kNotDrawn = -4.0;  // log odds for a text that makes no chart
-constexpr int kMostNotDrawn = 30;   // before a text is taken for one that makes no chart
+constexpr int kMostNotDrawn = 30;  // before a text is taken for one that makes no chart
 
 }  // namespace
 
-double SlipEvidence::of(const WrittenPattern& text, std::size_t row, const PlacedRow& meant,
-                        const PlacedRow& written) {
+std::optional<double> SlipEvidence::of(const WrittenPattern& text, std::size_t row,
+                                       const PlacedRow& meant, const PlacedRow& written) {
     std::vector<int> key{static_cast<int>(row)};
     for (const PlacedRow::Part& part : written.parts) key.push_back(static_cast<int>(part.length));
     for (const PlacedRow::Part& part : meant.parts) {
@@ -29,7 +28,8 @@ double SlipEvidence::of(const WrittenPattern& text, std::size_t row, const Place
         at->second = SlipFrame::make(text, row, size_, meant, written);
         notDrawn_ += at->second == nullptr ? 1 : 0;
     }
-    return at->second == nullptr ? kNotDrawn : at->second->evidence(meant);
+    if (at->second == nullptr) return std::nullopt;
+    return at->second->evidence(meant);
 }
 
 }  // namespace lacewright

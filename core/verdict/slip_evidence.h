@@ -2,6 +2,7 @@
 
 #include <map>
 #include <memory>
+#include <optional>
 #include <vector>
 
 #include "core/verdict/slip_frame.h"
@@ -14,9 +15,10 @@ class SlipEvidence {
  public:
     explicit SlipEvidence(std::size_t size) : size_(size) {}
 
-    // Log odds of the row as meant, which `text` holds, against the row as written.
-    double of(const WrittenPattern& text, std::size_t row, const PlacedRow& meant,
-              const PlacedRow& written);
+    // Log odds of the row as meant, which `text` holds, against the row as written. Nothing where
+    // they cannot be drawn.
+    std::optional<double> of(const WrittenPattern& text, std::size_t row, const PlacedRow& meant,
+                             const PlacedRow& written);
 
  private:
     std::size_t size_;

@@ -22,7 +22,8 @@ constexpr double kAgreeBefore = 1.0;  // of rows seen, how many work as many rep
 constexpr std::int64_t kManyRepeats = 100;
 constexpr std::int64_t kRepeatsMore = 2;
 constexpr std::size_t kMostRowsOut = 2;  // of a text that may be meant to close
-constexpr double kOtherHand = 2.0;  // log odds against purling two together among knit stitches
+constexpr double kOtherHand = 2.0;      // log odds against purling two together among knit stitches
+constexpr double kMirrorsAtMost = 4.0;  // log odds: of all mends, some happen to make a row mirror
 constexpr double kRestMistaken = 0.002;  // "to last 3 sts" for another number
 constexpr double kCloses = 3.0;          // log odds for rows that can be worked again
 
@@ -132,7 +133,24 @@ std::size_t statedWrongly(const WrittenProof& proof) {
                                     std::count_if(proof.again.begin(), proof.again.end(), isWrong));
 }
 
-double mirrorOddsOf(const PlacedRow& row) {
+namespace {
+
+// Brackets written out mirror as often as they are worked, and that is one thing all the same.
+std::size_t periodOf(const std::vector<MirrorStitch>& stitches) {
+    for (std::size_t period = 1; period < stitches.size(); ++period) {
+        if (stitches.size() % period == 0 &&
+            std::equal(stitches.begin() + static_cast<std::ptrdiff_t>(period), stitches.end(),
+                       stitches.begin()))
+            return period;
+    }
+    return stitches.size();
+}
+
+double either(double logOdds, double others) {
+    return std::log((std::exp(logOdds) + std::exp(others)) / 2);
+}
+
+double uncappedMirrorOdds(const PlacedRow& row) {
     const StitchCatalogue& stitches = *builtInStitches();
     std::map<std::string, int> ownNames;  // below 0
     std::vector<MirrorStitch> all;
@@ -148,7 +166,13 @@ double mirrorOddsOf(const PlacedRow& row) {
     }
     const auto repeat = std::find_if(row.parts.begin(), row.parts.end(),
                                      [](const PlacedRow::Part& part) { return part.repeats; });
-    if (repeat == row.parts.end()) return mirrorOdds(all, false);
+    if (repeat == row.parts.end()) {
+        const std::size_t period = periodOf(all);
+        const bool ring = period < all.size();
+        all.resize(period);
+        return ring ? either(mirrorOdds(all, true), mirrorOdds(all, false))
+                    : mirrorOdds(all, false);
+    }
     const auto first = all.begin() + static_cast<std::ptrdiff_t>(repeat->first);
     const std::vector<MirrorStitch> ring(first,
                                          first + static_cast<std::ptrdiff_t>(repeat->length));
@@ -160,7 +184,17 @@ double mirrorOddsOf(const PlacedRow& row) {
     twice.insert(twice.begin() + static_cast<std::ptrdiff_t>(repeat->first), ring.begin(),
                  ring.end());
     const double whole = std::min(mirrorOdds(all, false), mirrorOdds(twice, false));
-    return std::log((std::exp(around) + std::exp(whole)) / 2);
+    return either(around, whole);
+}
+
+}  // namespace
+
+double mirrorOddsOf(const PlacedRow& row) {
+    return std::min(uncappedMirrorOdds(row), kMirrorsAtMost);
+}
+
+bool isWhole(const WrittenProof& proof) {
+    return proof.faulty.empty() && statedWrongly(proof) == 0;
 }
 
 bool isPlainRepeat(const PlacedRow& row) {

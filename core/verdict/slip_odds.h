@@ -18,6 +18,9 @@ double textOdds(const WrittenPattern& pattern, const WrittenProof& proof, std::s
 // How many of the counts that a text says its rows leave they do not leave.
 std::size_t statedWrongly(const WrittenProof& proof);
 
+// Every row fits and leaves what it says.
+bool isWhole(const WrittenProof& proof);
+
 // That the first repeat mirrors or, in a row without repeats, the whole row; see mirrorOdds.
 double mirrorOddsOf(const PlacedRow& row);
 

@@ -13,23 +13,29 @@
 namespace lacewright {
 namespace {
 
-constexpr double kPlainRepeat = 3.0;    // log odds against a repeat of knit stitches alone
-constexpr double kSureEnough = -4.5;    // log odds of a slip that a mere note offers to mend
-constexpr std::size_t kMostRows = 600;  // of a text that is searched
+constexpr double kPlainRepeat = 3.0;  // log odds against a repeat of knit stitches alone
+constexpr double kNotDrawn = -4.0;    // log odds for a text that makes no chart
 constexpr std::size_t kRowsTried = 4;
 constexpr std::size_t kRowsTriedForClosing = 12;
 constexpr int kMostCost = 20'000;  // rows proven for one finding
 constexpr int kCostOfTrial = 3;
 constexpr std::size_t kRowsOfOneCost = 400;
-constexpr std::size_t kMendsTried = 12;  // for the other sizes
 
 // Of proving so many rows; every row's counts are carried on to those behind it.
 int costOf(std::size_t rows) {
     return kCostOfTrial + static_cast<int>(rows + rows * rows / kRowsOfOneCost);
 }
 
-bool isWhole(const WrittenProof& proof) {
-    return proof.faulty.empty() && statedWrongly(proof) == 0;
+// Among slips in stitches evidence tells them apart; how much of it there is against all of them,
+// or that none can be drawn, says nothing against there being one, unless it is a mere note.
+void weighEvidence(std::vector<Explanation>& found, bool isNote) {
+    double most = kNotDrawn;
+    for (const Explanation& one : found) most = std::max(most, one.evidence.value_or(kNotDrawn));
+    const double shift = isNote ? 0 : std::max(0.0, -most);
+    for (Explanation& one : found) {
+        if (one.in != Explanation::In::Stitches || one.kind == SlipUndone::Kind::Rest) continue;
+        one.logOdds += one.evidence.value_or(kNotDrawn) + shift;
+    }
 }
 
 bool holds(const std::vector<std::size_t>& rows, std::size_t row) {
@@ -102,28 +108,6 @@ bool SlipSearch::explains(const WrittenProof& proof, const WrittenProof& written
     return (pattern_.repeatFrom ? proof.closesFrom : proof.closes).value_or(false);
 }
 
-bool SlipSearch::mendsEverySize(const Explanation& explanation, const Finding& finding) {
-    switch (explanation.in) {
-        case Explanation::In::Stitches:
-            trial_.word(explanation.row, explanation.elements);
-            break;
-        case Explanation::In::CastOn:
-            trial_.castOn(*explanation.castOn);
-            break;
-        case Explanation::In::Stated:
-            trial_.state(explanation.row, explanation.figure);
-            break;
-    }
-    bool mends = true;
-    for (std::size_t size = 0; mends && size < pattern_.sizeCount(); ++size) {
-        if (size == size_ || !pattern_.rows[explanation.row].isFor(size)) continue;
-        mends =
-            explains(proveWritten(trial_.worded(), size), proveWritten(pattern_, size), finding);
-    }
-    trial_.reset(explanation.row);
-    return mends;
-}
-
 std::optional<Explanation> SlipSearch::explanation(std::size_t row, const SlipUndone& slip,
                                                    const WrittenProof& proof) {
     auto meant = placedRow(trial_.worded(), row, proof, size_);
@@ -155,8 +139,8 @@ std::optional<Explanation> SlipSearch::explanation(std::size_t row, const SlipUn
                                                           : placesOfNew(found.meant);
     if (found.places.empty()) return std::nullopt;
     if (isPlainRepeat(found.meant)) found.logOdds -= kPlainRepeat;
-    found.logOdds += evidence_.of(trial_.worded(), row, found.meant, *written) +
-                     mirrorOddsOf(found.meant) - mirrorOddsOf(*written);
+    found.evidence = evidence_.of(trial_.worded(), row, found.meant, *written);
+    found.logOdds += mirrorOddsOf(found.meant) - mirrorOddsOf(*written);
     return found;
 }
 
@@ -218,94 +202,17 @@ void SlipSearch::tryStated(const Finding& finding, std::vector<Explanation>& fou
     found.push_back(std::move(one));
 }
 
-Mend SlipSearch::mendFor(const Explanation& one) const {
-    const WrittenRow& row = pattern_.rows[one.row];
-    Mend mend;
-    switch (one.in) {
-        case Explanation::In::Stitches:
-            return mendOf(row, placedRow(pattern_, one.row, proof_, size_), one);
-        case Explanation::In::CastOn:
-            mend.label = castOnMend(*one.castOn, *pattern_.castOn);
-            break;
-        case Explanation::In::Stated:
-            mend.label = row.label + ": say " + figureText(one.figure.bySize) + " sts instead of " +
-                         figureText(one.written.bySize);
-            break;
-    }
-    return mend;
-}
-
-// The likeliest, and no second stitch for the same place that counts the same while there are other
-// places.
-std::vector<std::size_t> SlipSearch::offered(const std::vector<Explanation>& found,
-                                             const Finding& finding, bool everySize) {
-    std::vector<std::size_t> chosen;
-    std::size_t tried = 0;
-    for (const bool twins : {false, true}) {
-        for (std::size_t i = 0; i < found.size() && chosen.size() < kMaxMends; ++i) {
-            const auto isTwin = [&](std::size_t other) {
-                const Explanation& a = found[i];
-                const Explanation& b = found[other];
-                return a.in == b.in && a.row == b.row && a.kind == b.kind && a.places == b.places &&
-                       a.meant.stitches.size() == b.meant.stitches.size();
-            };
-            const bool again = std::any_of(chosen.begin(), chosen.end(), isTwin);
-            if (holds(chosen, i) || (!twins && again)) continue;
-            if (everySize && pattern_.sizeCount() > 1 &&
-                (tried++ >= kMendsTried || !mendsEverySize(found[i], finding)))
-                continue;
-            chosen.push_back(i);
-        }
-    }
-    return chosen;
-}
-
-SlipSearch::Explained SlipSearch::adviseOn(Finding& finding) {
-    if (pattern_.rows.size() > kMostRows) return Explained::Not;
-    if (finding.severity == Severity::Note && !mayBeMeantToClose(proof_)) return Explained::Not;
+std::vector<Explanation> SlipSearch::search(const Finding& finding) {
     std::vector<Explanation> found;
     costLeft_ = kMostCost;
     const std::vector<std::size_t> rows = rowsToTry(finding);
     for (const std::size_t row : rows) tryRow(row, finding, found);
     if (mayBeCastOn(finding, rows)) tryCastOn(finding, found);
     if (finding.rule == "stated-count") tryStated(finding, found);
-    if (found.empty()) return Explained::Not;
+    weighEvidence(found, finding.severity == Severity::Note);
     std::stable_sort(found.begin(), found.end(),
                      [](const auto& a, const auto& b) { return a.logOdds > b.logOdds; });
-    std::map<std::pair<int, int>, double> weights;
-    double sum = 0;
-    for (const Explanation& one : found) {
-        const double weight = std::exp(one.logOdds - found.front().logOdds);
-        sum += weight;
-        if (one.places.empty()) continue;
-        weights[{pattern_.rows[one.row].number, static_cast<int>(one.places.front()) + 1}] +=
-            weight;
-    }
-    // Rows that are not said to close may be meant as they are.
-    const double odds = found.front().logOdds - textOdds(pattern_, proof_, found.front().row);
-    const bool isNote = finding.severity == Severity::Note;
-    const double chance = isNote ? 1 / (1 + std::exp(-odds)) : 1;
-    finding.suspects.clear();
-    for (const auto& [cell, weight] : weights) {
-        if (weight / sum >= kLeastWeight)
-            finding.suspects.push_back({cell.first, cell.second, chance * weight / sum, {}});
-    }
-    std::stable_sort(finding.suspects.begin(), finding.suspects.end(),
-                     [](const Suspect& a, const Suspect& b) { return a.weight > b.weight; });
-    if (finding.suspects.size() > kMaxSuspects) finding.suspects.resize(kMaxSuspects);
-    finding.mends.clear();
-    if (isNote && odds < kSureEnough) return Explained::Alone;
-    std::vector<std::size_t> chosen = offered(found, finding, true);
-    // What is wrong in one size alone may be mended in it alone.
-    const bool inSize = chosen.empty() && !finding.sizes.empty() && !pattern_.sizes.empty();
-    if (inSize) chosen = offered(found, finding, false);
-    for (const std::size_t one : chosen) {
-        Mend mend = mendFor(found[one]);
-        if (inSize) mend.label = "Size " + pattern_.sizes[size_] + ": " + mend.label;
-        finding.mends.push_back(std::move(mend));
-    }
-    const bool whole = !chosen.empty() && found[chosen.front()].whole;
-    return whole ? Explained::Whole : Explained::Alone;
+    return found;
 }
 
 }  // namespace lacewright

@@ -20,6 +20,7 @@ class SlipSearch {
     enum class Explained : std::uint8_t {
         Not,    // by no single slip; the finding is as it was
         Alone,  // and others remain
+        Size,   // the first mend is for the size alone, and leaves nothing wrong with that
         Whole   // the first mend leaves nothing wrong with the text
     };
     // Gives suspects and mends, the likeliest first, to a finding about counts or about a row that
@@ -28,6 +29,8 @@ class SlipSearch {
     Explained adviseOn(Finding& finding);
 
  private:
+    // slip_search.cpp
+    std::vector<Explanation> search(const Finding& finding);
     std::vector<std::size_t> rowsToTry(const Finding& finding) const;
     bool mayBeCastOn(const Finding& finding, const std::vector<std::size_t>& rows) const;
     void tryRow(std::size_t row, const Finding& finding, std::vector<Explanation>& found);
@@ -39,9 +42,12 @@ class SlipSearch {
     std::optional<Explanation> explanation(std::size_t row, const SlipUndone& slip,
                                            const WrittenProof& proof);
     bool isPlain(std::size_t row) const;
-    std::vector<std::size_t> offered(const std::vector<Explanation>& found, const Finding& finding,
+
+    // slip_search_mends.cpp
+    std::vector<Suspect> suspectsIn(const std::vector<Explanation>& found, double chance) const;
+    std::vector<std::size_t> offered(std::vector<Explanation>& found, const Finding& finding,
                                      bool everySize);
-    bool mendsEverySize(const Explanation& explanation, const Finding& finding);
+    bool mendsEverySize(Explanation& explanation, const Finding& finding);
     Mend mendFor(const Explanation& explanation) const;
 
     const WrittenPattern& pattern_;

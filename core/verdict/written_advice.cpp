@@ -36,10 +36,14 @@ std::vector<Suspect> suspectsOf(const std::vector<Finding>& findings,
     return all;
 }
 
-// A fault or a miscount that goes with one above, whose mend leaves nothing wrong.
-bool follows(const Finding& finding, const Finding& first) {
-    const bool wrong = finding.severity == Severity::Fault || finding.rule == "stated-count";
-    return wrong && (first.sizes.empty() || finding.sizes == first.sizes);
+// A finding whose first mend leaves nothing wrong with the text, or with its size.
+struct Cause {
+    std::size_t finding = 0;
+    bool ofAllSizes = true;
+};
+
+bool isWrong(const Finding& finding) {
+    return finding.severity == Severity::Fault || finding.rule == "stated-count";
 }
 
 // Faults that the same mend takes away are one: the later ones follow from the first.
@@ -84,10 +88,13 @@ void adviseOnRows(const WrittenPattern& pattern, const std::vector<std::size_t>&
     };
     std::map<std::size_t, SlipSearch> searches;
     std::vector<Finding> findings;
-    std::optional<std::size_t> whole;  // of findings, whose first mend leaves nothing wrong
+    std::optional<Cause> cause;
     for (Finding& next : report.findings) {
-        if (whole && follows(next, findings[*whole])) {
-            findings[*whole].folded.push_back(std::move(next));
+        if (cause && isWrong(next) &&
+            (cause->ofAllSizes || next.sizes == findings[cause->finding].sizes)) {
+            Finding& first = findings[cause->finding];
+            first.severity = std::max(first.severity, next.severity);
+            first.folded.push_back(std::move(next));
             continue;
         }
         Finding& finding = findings.emplace_back(std::move(next));
@@ -96,8 +103,8 @@ void adviseOnRows(const WrittenPattern& pattern, const std::vector<std::size_t>&
         const std::size_t size = sizeOf(finding);
         const auto explained =
             searches.try_emplace(size, pattern, size).first->second.adviseOn(finding);
-        if (explained == SlipSearch::Explained::Whole && finding.severity == Severity::Fault)
-            whole = findings.size() - 1;
+        if (explained >= SlipSearch::Explained::Size && isWrong(finding))
+            cause = Cause{findings.size() - 1, explained == SlipSearch::Explained::Whole};
         // Another cast-on may explain it; so may several slips in the rows.
         const bool inRows = !finding.suspects.empty() || finding.rule == "stated-count";
         if (explained != SlipSearch::Explained::Not && inRows) continue;

@@ -112,8 +112,11 @@ void RowTable::settleSides(WrittenPattern& pattern) {
             return same ? side : side == Side::Right ? Side::Wrong : Side::Right;
         };
         row.side = known ? expected(*known, knownAt) : expected(Side::Right, first);
-        const bool own = entry.heading.side && entry.heading.numbers.size() <= 1 &&
-                         entry.heading.family == RowFamily::None;
+        // "Row 1 (WS) and all other WS rows" says which side row 1 faces.
+        const auto& numbers = entry.heading.numbers;
+        const bool own = entry.heading.side && numbers.size() <= 1 &&
+                         (entry.heading.family == RowFamily::None ||
+                          (!numbers.empty() && numbers.front() == row.number));
         if (!own) continue;
         if (known && row.side != *entry.heading.side) {
             messages_.push_back({false,

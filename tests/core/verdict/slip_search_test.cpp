@@ -133,8 +133,15 @@ TEST(SlipSearch, AStatedCountSaysWhichOfTwoRowsIsWrong) {
         return judged(text.replace(text.find('%'), 1, count));
     };
     const Report said = with(" (11 sts)");
-    ASSERT_NE(findingOf(said, "continuity"), nullptr);
-    for (const Suspect& suspect : findingOf(said, "continuity")->suspects)
+    // One cause, told where it shows first.
+    EXPECT_EQ(findingOf(said, "continuity"), nullptr);
+    const Finding* fault = findingOf(said, "stated-count");
+    ASSERT_NE(fault, nullptr);
+    EXPECT_EQ(fault->severity, Severity::Fault);
+    ASSERT_EQ(fault->folded.size(), 1U);
+    EXPECT_EQ(fault->folded[0].rule, "continuity");
+    ASSERT_FALSE(fault->suspects.empty());
+    for (const Suspect& suspect : fault->suspects)
         EXPECT_TRUE(suspect.row == 1 || suspect.weight < 0.05) << suspect.row;
 }
 
