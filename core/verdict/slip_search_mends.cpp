@@ -12,7 +12,7 @@
 namespace lacewright {
 namespace {
 
-constexpr double kSureEnough = -4.5;     // log odds of a slip that a mere note offers to mend
+constexpr double kSureEnough = -5.5;     // log odds of a slip that a mere note offers to mend
 constexpr std::size_t kMostRows = 600;   // of a text that is searched
 constexpr std::size_t kMendsTried = 12;  // for the other sizes
 
