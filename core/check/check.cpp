@@ -13,8 +13,9 @@ namespace {
 constexpr RowRule kRowRules[] = {checkContinuity, checkSizeRows,      checkGeometry,
                                  checkMarkers,    checkEdgeYarnOvers, checkBalance};
 constexpr ChartRule kFrameRules[] = {checkBoxes, checkSizeTimes};
-constexpr ChartRule kChartRules[] = {checkSizeCounts,    checkSizeRise, checkSizeHalves,
-                                     checkSizeShoulders, checkSizeEase, checkClosing};
+constexpr ChartRule kChartRules[] = {checkExpectedCounts, checkSizeCounts,    checkSizeRise,
+                                     checkSizeHalves,     checkSizeShoulders, checkSizeEase,
+                                     checkClosing};
 
 bool isFault(const Finding& finding) {
     return finding.severity == Severity::Fault;

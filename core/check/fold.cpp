@@ -1,6 +1,8 @@
 #include "core/check/fold.h"
 
 #include <algorithm>
+#include <set>
+#include <tuple>
 #include <utility>
 
 namespace lacewright {
@@ -85,6 +87,47 @@ void foldUnderRowBelow(std::vector<Finding>& below, std::vector<Finding>& findin
     findings.erase(own);
 }
 
+namespace {
+
+// By how much a row takes more than there is, told by the repeats it is drawn with if it can be.
+AffineForm excessOf(const Survey& survey, int row, const Fit& fit) {
+    if (row == 0 || !survey.whole().sameBand(row, row - 1)) return fit.required - fit.available;
+    return survey.forms()[static_cast<std::size_t>(row)].takes -
+           survey.forms()[static_cast<std::size_t>(row) - 1].makes;
+}
+
+// Whether one cell of the row can be drawn so that the row takes `more` more and makes `further`
+// more: both are of the edges, or both of one repeat.
+bool oneCellMakesUp(const Survey& survey, int row, const AffineForm& more,
+                    const AffineForm& further) {
+    const bool edges = more.isConstant() && further.isConstant();
+    const bool box = more.constant() == 0 && further.constant() == 0 && more.terms().size() == 1 &&
+                     further.terms().size() == 1 &&
+                     more.terms().front().variable == further.terms().front().variable;
+    if (!edges && !box) return false;
+    const std::int64_t takes = edges ? more.constant() : more.terms().front().coefficient;
+    const std::int64_t makes = edges ? further.constant() : further.terms().front().coefficient;
+    const StitchCatalogue& stitches = *survey.chart().stitches;
+    std::set<std::tuple<int, int, int>> known;  // span, takes, makes
+    for (StitchIndex i = 1; i <= stitches.size(); ++i)
+        known.emplace(stitches[i].span, stitches[i].takes, stitches[i].makes);
+    const Row& cells = survey.chart().row(row);
+    for (const Segment& segment : survey.whole().path(row)) {
+        if (segment.isBox() == edges) continue;
+        if (box && segment.repeat != more.terms().front().variable) continue;
+        for (int column = segment.first; column <= segment.last; ++column) {
+            if (cells.at(column) == kCovered) continue;
+            const Stitch& stitch = stitches[cells.at(column)];
+            if (known.contains({stitch.span, static_cast<int>(stitch.takes + takes),
+                                static_cast<int>(stitch.makes + makes)}))
+                return true;
+        }
+    }
+    return false;
+}
+
+}  // namespace
+
 bool sameCauseAsBelow(const Survey& survey, int row) {
     if (row < 1) return false;
     const Fit* lower = survey.misfit(row - 1);
@@ -93,6 +136,11 @@ bool sameCauseAsBelow(const Survey& survey, int row) {
     const AffineForm sum =
         (lower->required - lower->available) + (upper->required - upper->available);
     if (sum == AffineForm()) return true;
+    // One stitch of the lower row may take and make another number than it should.
+    const AffineForm nothing;
+    if (oneCellMakesUp(survey, row - 1, nothing - excessOf(survey, row - 1, *lower),
+                       excessOf(survey, row, *upper)))
+        return true;
     // The rows around the lower one fit each other, so it alone is out.
     return row >= 2 && survey.misfit(row - 2) == nullptr &&
            survey.forms()[static_cast<std::size_t>(row)].takes ==

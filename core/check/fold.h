@@ -23,8 +23,8 @@ void foldUnderCutsBelow(std::vector<Finding>& below, std::vector<Finding>& findi
 void foldUnderRowBelow(std::vector<Finding>& below, std::vector<Finding>& findings);
 
 // True when the row below explains why both rows fail: what it takes too few, the upper one takes
-// too many (a stitch dropped or added), or the upper one fits the row under it. The upper fault
-// then belongs to the lower.
+// too many (a stitch dropped or added), one of its stitches would make up for both, or the upper
+// row fits the row under it. The upper fault then belongs to the lower.
 bool sameCauseAsBelow(const Survey& survey, int row);
 
 }  // namespace lacewright

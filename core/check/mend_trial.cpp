@@ -7,6 +7,15 @@
 namespace lacewright {
 namespace {
 
+bool remains(const Finding& finding, const std::set<Problem>& problems) {
+    const std::vector<Problem> all = problemsOf(finding);
+    return std::any_of(all.begin(), all.end(), [&](Problem own) {
+        const bool asItWas = problems.contains(own);
+        own.fault = !own.fault;
+        return asItWas || problems.contains(own);
+    });
+}
+
 std::ptrdiff_t bareEdges(const Report& report) {
     return std::count_if(report.findings.begin(), report.findings.end(),
                          [](const Finding& f) { return f.rule == "edge-yarn-over"; });
@@ -37,12 +46,12 @@ bool MendTrial::offerFirst(Finding& finding, const std::vector<Mend>& mends) {
 bool MendTrial::helps(const Finding& finding, const Chart& mended) {
     std::set<Problem> problems;
     collectProblems(checker_.update(mended).findings, problems);
-    for (Problem own : problemsOf(finding)) {
-        for (const bool fault : {false, true}) {
-            own.fault = fault;
-            if (problems.contains(own)) return false;
-        }
-    }
+    if (remains(finding, problems)) return false;
+    // What has the same cause goes with it.
+    if (std::any_of(finding.folded.begin(), finding.folded.end(), [&](const Finding& folded) {
+            return isAboutCounts(folded) && remains(folded, problems);
+        }))
+        return false;
     return std::all_of(problems.begin(), problems.end(), [&](const Problem& problem) {
         return known_.contains(problem) || becameMilder(problem) ||
                (closingKnown_ && problem.rule == "closing");

@@ -14,7 +14,8 @@ class MendTrial {
     // do not close, whether the report tells of it or not.
     MendTrial(const Chart& chart, const Report& report, bool closingKnown);
 
-    // The mended chart, when the finding is gone from it and no fault has come up.
+    // The mended chart, when the finding is gone from it, with what has the same cause, and no
+    // fault has come up.
     std::optional<Chart> mended(const Finding& finding, const Mend& mend);
     // Adds the first of the mends that helps and leaves no yarn over bare at an edge.
     bool offerFirst(Finding& finding, const std::vector<Mend>& mends);

@@ -34,6 +34,7 @@ target_sources(core PRIVATE
     check/rules/closing.cpp
     check/rules/continuity.cpp
     check/rules/edge_yarn_over.cpp
+    check/rules/expected_counts.cpp
     check/rules/first_row.cpp
     check/rules/geometry.cpp
     check/rules/markers.cpp

@@ -19,13 +19,28 @@ bool isTimes(std::int64_t times) {
 }  // namespace
 
 FirstRow::FirstRow(const Survey& survey, const SizeSurvey& size)
-    : chart_(survey.chart()), size_(size), count_(size.counts[0].takes) {
+    : chart_(&survey.chart()), size_(&size), count_(size.counts[0].takes) {
     for (const Segment& segment : size.paths.path(0)) {
         if (!segment.isBox()) continue;
-        const std::int64_t each = chart_.row(0).tally(segment.first, segment.last).takes;
+        const std::int64_t each = chart_->row(0).tally(segment.first, segment.last).takes;
         const auto index = static_cast<std::size_t>(segment.repeat);
         if (each > 0) boxes_.push_back({segment.repeat, each, size.times[index].value_or(1)});
     }
+}
+
+std::string FirstRow::words() const {
+    return "Size " + size_->size.name + ": " + lowerAscii(rowName(*chart_, 0)) + " takes " +
+           stitchCount(count_);
+}
+
+bool FirstRow::canTake(std::int64_t wanted) const {
+    return std::any_of(boxes_.begin(), boxes_.end(), [&](const Box& box) {
+        return (wanted - count_) % box.each == 0 && isTimes(timesFor(box, wanted));
+    });
+}
+
+std::int64_t FirstRow::timesFor(const Box& box, std::int64_t wanted) const {
+    return box.now + (wanted - count_) / box.each;
 }
 
 void FirstRow::addWay(std::int64_t wanted, const std::vector<std::pair<Box, std::int64_t>>& times,
@@ -33,21 +48,21 @@ void FirstRow::addWay(std::int64_t wanted, const std::vector<std::pair<Box, std:
     std::vector<std::string> parts;
     Mend mend;
     for (const auto& [box, often] : times) {
-        const std::string& name = chart_.repeats[static_cast<std::size_t>(box.repeat)].name;
+        const std::string& name = chart_->repeats[static_cast<std::size_t>(box.repeat)].name;
         parts.push_back(name + " " + timesText(often));
-        mend.steps.emplace_back(ChangeTimes{size_.size.name, name, static_cast<int>(often)});
+        mend.steps.emplace_back(ChangeTimes{size_->size.name, name, static_cast<int>(often)});
     }
     const std::string words = (parts.size() == 1 ? "repeat " : "repeats ") + listing(parts);
     if (finding.mends.empty())
         finding.message += "; working " + words + " gives " + std::to_string(wanted) + ".";
-    mend.label = "Work " + words + " in size " + size_.size.name;
-    mend.reason = "then " + lowerAscii(rowName(chart_, 0)) + " takes " + stitchCount(wanted);
+    mend.label = "Work " + words + " in size " + size_->size.name;
+    mend.reason = "then " + lowerAscii(rowName(*chart_, 0)) + " takes " + stitchCount(wanted);
     finding.mends.push_back(std::move(mend));
 }
 
 bool FirstRow::changeOne(std::int64_t wanted, Finding& finding) const {
     for (const Box& box : boxes_) {
-        const std::int64_t times = box.now + (wanted - count_) / box.each;
+        const std::int64_t times = timesFor(box, wanted);
         if ((wanted - count_) % box.each == 0 && isTimes(times))
             addWay(wanted, {{box, times}}, finding);
     }

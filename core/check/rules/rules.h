@@ -35,7 +35,9 @@ void checkBoxes(const Survey& survey, std::vector<Finding>& findings);
 // chart ("size-reach").
 void checkSizeTimes(const Survey& survey, std::vector<Finding>& findings);
 
-// size_counts.cpp: the count a size expects, or the cast-on it must fit ("size-count").
+// expected_counts.cpp: the count a size expects ("size-count").
+void checkExpectedCounts(const Survey& survey, std::vector<Finding>& findings);
+// size_counts.cpp: the cast-on that a size must fit ("size-count").
 void checkSizeCounts(const Survey& survey, std::vector<Finding>& findings);
 // Rules that compare sizes with one another, or with what the chart says of them (chart/grading.h).
 // What it does not say is not judged. They warn: each size by itself can be knitted.

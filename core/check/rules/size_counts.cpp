@@ -1,6 +1,5 @@
 #include <algorithm>
 
-#include "core/base/text.h"
 #include "core/check/rules/first_row.h"
 #include "core/check/rules/rules.h"
 #include "core/check/rules/speech.h"
@@ -54,12 +53,6 @@ void checkTimes(const Survey& survey, const SizeSurvey& s, std::vector<Finding>&
     }
 }
 
-// "Size M: row 1 takes 45 stitches"
-std::string taking(const Chart& chart, const SizeSurvey& s, std::int64_t count) {
-    return "Size " + s.size.name + ": " + lowerAscii(rowName(chart, 0)) + " takes " +
-           stitchCount(count);
-}
-
 std::string multipleText(const CastOn& castOn) {
     std::string text = "a multiple of " + std::to_string(castOn.multiple);
     if (castOn.plus > 0) text += " plus " + std::to_string(castOn.plus);
@@ -72,40 +65,21 @@ bool gives(const CastOn& castOn, std::int64_t count) {
     return castOn.multiple == 0 ? over == 0 : over >= 0 && over % castOn.multiple == 0;
 }
 
-// The count that the size expects.
-void checkExpected(const Survey& survey, const SizeSurvey& s, std::vector<Finding>& findings) {
+void checkCastOn(const Survey& survey, const SizeSurvey& s, std::vector<Finding>& findings) {
     const Chart& chart = survey.chart();
     const FirstRow row(survey, s);
-    const std::int64_t count = row.count();
-    Finding finding = forSize(s, "size-count", Severity::Fault, taking(chart, s, count));
+    const bool expects = s.size.stitches.has_value();
+    if (gives(*chart.castOn, row.count()) || (expects && row.count() != *s.size.stitches)) return;
+    Finding finding = forSize(s, "size-count", Severity::Fault, row.words());
     finding.row = chart.rowNumber(0);
-    if (count != *s.size.stitches) {
-        finding.message += ", but " + std::to_string(*s.size.stitches) + " are expected";
-        row.explain(*s.size.stitches, finding);
-        finding.mends.push_back({"Expect " + stitchCount(count) + " in size " + s.size.name,
-                                 "what " + lowerAscii(rowName(chart, 0)) + " takes as drawn",
-                                 {ChangeExpected{s.size.name, static_cast<int>(count)}}});
-        findings.push_back(std::move(finding));
-    } else if (chart.castOn && !gives(*chart.castOn, count)) {
+    const bool fixed = chart.castOn->multiple == 0;
+    if (expects) {
         // What a size says goes before what the chart says, but one of them is not true.
         finding.severity = Severity::Warning;
         finding.message += " as expected, but ";
-        finding.message += chart.castOn->multiple == 0
-                               ? std::to_string(chart.castOn->plus) + " are cast on."
-                               : "the cast-on is " + multipleText(*chart.castOn) + ".";
-        findings.push_back(std::move(finding));
-    }
-}
-
-void checkCastOn(const Survey& survey, const SizeSurvey& s, std::vector<Finding>& findings) {
-    const Chart& chart = survey.chart();
-    if (survey.height() == 0) return;
-    if (s.size.stitches) return checkExpected(survey, s, findings);
-    const FirstRow row(survey, s);
-    if (!chart.castOn || gives(*chart.castOn, row.count())) return;
-    Finding finding = forSize(s, "size-count", Severity::Fault, taking(chart, s, row.count()));
-    finding.row = chart.rowNumber(0);
-    if (chart.castOn->multiple == 0) {
+        finding.message += fixed ? std::to_string(chart.castOn->plus) + " are cast on."
+                                 : "the cast-on is " + multipleText(*chart.castOn) + ".";
+    } else if (fixed) {
         finding.message += ", but " + std::to_string(chart.castOn->plus) + " are cast on";
         row.explain(chart.castOn->plus, finding);
     } else {
@@ -121,6 +95,7 @@ void checkSizeTimes(const Survey& survey, std::vector<Finding>& findings) {
 }
 
 void checkSizeCounts(const Survey& survey, std::vector<Finding>& findings) {
+    if (survey.height() == 0 || !survey.chart().castOn) return;
     for (const SizeSurvey& s : survey.sizes()) checkCastOn(survey, s, findings);
 }
 

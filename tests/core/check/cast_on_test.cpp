@@ -1,6 +1,5 @@
 #include <gmock/gmock.h>
 
-#include "core/check/mend.h"
 #include "core/check/proven.h"
 #include "tests/support/charts.h"
 #include "tests/support/findings.h"
@@ -120,37 +119,6 @@ TEST(CastOn, HoldsForEverySizeThatSaysNothingElse) {
     EXPECT_THAT(messages(chart, Severity::Warning, "size-count"), ElementsAre());
     chart.sizes[0].times["A"] = 0;  // 4 is a multiple of 6, none of them, plus 4
     EXPECT_THAT(messages(chart, Severity::Fault, "size-count"), ElementsAre());
-}
-
-TEST(ExpectedCount, IsHadByTwoRepeatsWhereOneIsNotEnough) {
-    Chart chart = fourAndSix();
-    withSize(chart, "S", 1, 10, 1).times["B"] = 1;
-    chart.sizes[0].stitches = 20;  // 10 more: 4 + 6
-    const Report report = check(chart);
-    ASSERT_FALSE(report.findings.empty());
-    EXPECT_EQ(report.findings[0].message,
-              "Size S: row 1 takes 10 stitches, but 20 are expected; working repeats A twice and B "
-              "twice gives 20.");
-    const auto mended = applyMend(chart, report.findings[0].mends[0]);
-    ASSERT_TRUE(mended);
-    EXPECT_THAT(messages(*mended, Severity::Fault, "size-count"), ElementsAre());
-}
-
-TEST(ExpectedCount, BelowWhatLiesOutsideTheRepeatsIsToldSo) {
-    Chart chart = chartOf({"k*10"});
-    withRepeat(chart, "A", 1, 6);
-    withSize(chart, "S", 1, 10, 1).stitches = 3;
-    EXPECT_THAT(messages(chart, Severity::Fault, "size-count"),
-                ElementsAre("Size S: row 1 takes 10 stitches, but 3 are expected; it cannot take "
-                            "fewer than 4."));
-    chart.sizes[0].stitches = 5;  // 4 without the repeat, 10 with one
-    EXPECT_THAT(messages(chart, Severity::Fault, "size-count"),
-                ElementsAre("Size S: row 1 takes 10 stitches, but 5 are expected; the nearest "
-                            "counts its repeat can give are 4 and 10."));
-    chart.worked = Worked::InTheRound;
-    EXPECT_THAT(messages(chart, Severity::Fault, "size-count"),
-                ElementsAre("Size S: round 1 takes 10 stitches, but 5 are expected; the nearest "
-                            "counts its repeat can give are 4 and 10."));
 }
 
 TEST(Closing, NamesRoundsInTheRound) {

@@ -1,6 +1,7 @@
 #include <gmock/gmock.h>
 
 #include "core/check/advice.h"
+#include "core/check/mend.h"
 #include "tests/support/charts.h"
 #include "tests/support/findings.h"
 
@@ -200,6 +201,33 @@ TEST(OneFault, ALostDecreaseIsOneFaultForEverySizeAndRowAbove) {
     for (const auto& [name, times] : {std::pair("S", 2), std::pair("M", 5), std::pair("L", 9)})
         withSize(chart, name, 1, 8, times);
     EXPECT_EQ(faultsOf(chart).size(), 1U);
+}
+
+const std::initializer_list<std::string> kYarnOverTwice = {"k*7 no-stitch*2", "k yo k yo2 k*3 yo k",
+                                                           "k*9"};
+
+TEST(OneFault, AStitchThatTakesAndMakesAnotherNumberIsToldWhereItStands) {
+    // Row 2 adds two by design. A knit stitch of it became a double yarn over: the row takes one
+    // fewer (6 of 7) and leaves one more (10), of which row 3 takes 9.
+    const auto faults = test::faultsOf(check(chartOf(kYarnOverTwice)));
+    ASSERT_EQ(faults.size(), 1U);
+    EXPECT_EQ(faults[0].row, 2);
+    ASSERT_EQ(faults[0].folded.size(), 1U);
+    EXPECT_EQ(faults[0].folded[0].row, 3);
+}
+
+TEST(OneFault, ItsMendsLeaveNothingOfIt) {
+    const Chart chart = chartOf(kYarnOverTwice);
+    Report report = check(chart);
+    advise(chart, report);
+    const auto faults = test::faultsOf(report);
+    ASSERT_EQ(faults.size(), 1U);
+    ASSERT_FALSE(faults[0].mends.empty());
+    for (const Mend& mend : faults[0].mends) {
+        const auto mended = applyMend(chart, mend);
+        ASSERT_TRUE(mended);
+        EXPECT_TRUE(check(*mended).knittable) << mend.label;
+    }
 }
 
 }  // namespace

@@ -10,6 +10,7 @@ target_sources(core_tests PRIVATE
     core/check/solver_test.cpp
     core/check/clean_edges_test.cpp
     core/check/companions_test.cpp
+    core/check/expected_counts_test.cpp
     core/check/edge_mends_test.cpp
     core/check/habits_test.cpp
     core/check/hard_charts_test.cpp
