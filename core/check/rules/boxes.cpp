@@ -1,3 +1,6 @@
+#include <algorithm>
+
+#include "core/base/text.h"
 #include "core/check/rules/rules.h"
 #include "core/check/rules/speech.h"
 
@@ -12,10 +15,10 @@ void checkOverlap(const Chart& chart, const Repeat& a, const Repeat& b,
         const Box x = a.on(row);
         const Box y = b.on(row);
         if (x.left < y.right || y.left < x.right) continue;
-        Finding finding =
-            note("repeat-box", chart.rowNumber(row),
-                 "Repeats " + a.name + " and " + b.name + " share columns in " +
-                     rowName(chart, row) + "; a stitch can belong to one of them only.");
+        Finding finding = note("repeat-box", chart.rowNumber(row),
+                               "Repeats " + a.name + " and " + b.name + " share columns in " +
+                                   lowerAscii(rowName(chart, row)) +
+                                   "; a stitch can belong to one of them only.");
         finding.severity = Severity::Fault;
         for (int c = std::max(x.right, y.right); c <= std::min(x.left, y.left); ++c)
             finding.columns.push_back(c);
@@ -36,9 +39,10 @@ void checkBoxes(const Survey& survey, std::vector<Finding>& findings) {
         for (const auto& [row, jog] : repeat.jogs) {
             const Box box = repeat.on(row);
             if (box.right <= box.left && box.right >= 1 && box.left <= chart.width) continue;
-            Finding finding = note("repeat-box", chart.rowNumber(row),
-                                   "The jog of repeat " + repeat.name + " on " +
-                                       rowName(chart, row) + " pushes its edge out of the chart.");
+            Finding finding =
+                note("repeat-box", chart.rowNumber(row),
+                     "The jog of repeat " + repeat.name + " on " + lowerAscii(rowName(chart, row)) +
+                         " pushes its edge out of the chart.");
             finding.severity = Severity::Fault;
             findings.push_back(std::move(finding));
         }

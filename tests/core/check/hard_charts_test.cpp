@@ -269,5 +269,13 @@ TEST(HardCharts, FlatAndRoundAgreeOnCounts) {
                              "against 8 with one repeat, 16 against 14 with two."));
 }
 
+TEST(HardCharts, RepeatsThatShareColumnsAreNamedOnce) {
+    Chart chart = chartOf({"k*6", "k*6"});
+    chart.repeats = {box("A", 1, 3, 0, 1), box("B", 3, 5, 0, 1)};
+    EXPECT_THAT(faultMessages(chart),
+                testing::ElementsAre("Repeats A and B share columns in row 1; a stitch can belong "
+                                     "to one of them only."));
+}
+
 }  // namespace
 }  // namespace lacewright
