@@ -32,6 +32,23 @@ QString withoutRow(const Chart& chart, const Finding& finding) {
     return text;
 }
 
+bool hasWord(const QString& sentence, const QString& word) {
+    const auto goesOn = [&](qsizetype at) {
+        return at >= 0 && at < sentence.size() && sentence[at].isLetterOrNumber();
+    };
+    for (qsizetype at = sentence.indexOf(word); at >= 0; at = sentence.indexOf(word, at + 1)) {
+        if (!goesOn(at - 1) && !goesOn(at + word.size())) return true;
+    }
+    return false;
+}
+
+// Most sentences name the sizes they are about.
+bool namesAll(const QString& sentence, const std::vector<std::string>& sizes) {
+    return std::all_of(sizes.begin(), sizes.end(), [&](const std::string& size) {
+        return hasWord(sentence, QString::fromStdString(size));
+    });
+}
+
 QString groupTitle(const Chart& chart, int number) {
     if (number == 0) return FindingsTree::tr("The chart as a whole");
     if (const auto row = chart.indexOfRowNumber(number)) return rowTitle(chart, *row);
@@ -94,7 +111,7 @@ QTreeWidgetItem* FindingsTree::addFinding(QTreeWidgetItem& parent, const Finding
                                           const QString& sentence) {
     auto* item = new QTreeWidgetItem(&parent);
     QString text = sentence;
-    if (!finding.sizes.empty()) {
+    if (!namesAll(sentence, finding.sizes)) {
         text = tr("%1 (%2)").arg(text, QString::fromStdString(listing(finding.sizes)));
     }
     item->setText(0, text);

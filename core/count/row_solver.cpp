@@ -198,8 +198,9 @@ bool RowSolver::keepAtLeast(const AffineForm& value, std::int64_t least) {
 // The same for loops that are shared out among `parts`.
 bool RowSolver::keepShared(const AffineForm& loops, const std::vector<std::int64_t>& parts) {
     constexpr std::int64_t kMostTried = 2'000;
-    if (loops.terms().size() != 1) return keepAtLeast(loops, 0);
+    constexpr std::int64_t kMostAsked = 1'000'000;
     const std::int64_t from = sharedFrom(parts);
+    if (loops.terms().size() != 1 || from > kMostAsked) return keepAtLeast(loops, 0);
     if (!keepAtLeast(loops, from)) return false;
     const auto& term = loops.terms().front();
     const auto raised = fit_.raised.find(term.variable);

@@ -7,6 +7,7 @@ namespace lacewright {
 namespace {
 
 constexpr std::int64_t kMostCounted = 100'000;  // loops that are shared out one by one
+constexpr std::int64_t kMostLarge = 1'000'000;  // of a part, to be multiplied
 
 std::int64_t commonOf(const std::vector<std::int64_t>& parts) {
     return std::accumulate(parts.begin(), parts.end(), std::int64_t{0},
@@ -33,6 +34,7 @@ std::int64_t sharedFrom(const std::vector<std::int64_t>& parts) {
     // of Mathematics 64, 1942.
     const auto [least, most] = std::minmax_element(parts.begin(), parts.end());
     const std::int64_t common = commonOf(parts);
+    if (*most > kMostLarge) return kMostLarge * kMostLarge;
     return (*least / common - 1) * (*most / common - 1) * common;
 }
 

@@ -23,7 +23,11 @@ std::string more(std::int64_t by) {
     return std::to_string(std::abs(by)) + (by > 0 ? " more" : " fewer");
 }
 
-Mend expectAll(const Chart& chart, const std::vector<Miss>& misses) {
+// Nothing where a size takes more than can be expected.
+void offerToExpect(const Chart& chart, const std::vector<Miss>& misses, Finding& finding) {
+    if (std::any_of(misses.begin(), misses.end(),
+                    [](const Miss& miss) { return miss.row.count() > kMaxNeedle; }))
+        return;
     Mend mend;
     std::vector<std::string> parts;
     for (const Miss& miss : misses) {
@@ -35,7 +39,7 @@ Mend expectAll(const Chart& chart, const std::vector<Miss>& misses) {
     }
     mend.label = "Expect " + listing(parts);
     mend.reason = "what " + lowerAscii(rowName(chart, 0)) + " takes as drawn";
-    return mend;
+    finding.mends.push_back(std::move(mend));
 }
 
 Finding fault(const Chart& chart, const std::vector<Miss>& misses) {
@@ -51,7 +55,7 @@ Finding single(const Chart& chart, const Miss& miss) {
     Finding finding = fault(chart, {miss});
     finding.message = miss.row.words() + ", but " + std::to_string(miss.wanted) + " are expected";
     miss.row.explain(miss.wanted, finding);
-    finding.mends.push_back(expectAll(chart, {miss}));
+    offerToExpect(chart, {miss}, finding);
     return finding;
 }
 
@@ -69,7 +73,7 @@ Finding together(const Chart& chart, const std::vector<Miss>& misses) {
     Finding finding = fault(chart, misses);
     finding.message = "Sizes " + listing(finding.sizes) + ": " + lowerAscii(rowName(chart, 0)) +
                       " takes " + more(misses.front().by()) + " than expected" + examples(misses);
-    finding.mends.push_back(expectAll(chart, misses));
+    offerToExpect(chart, misses, finding);
     return finding;
 }
 
@@ -93,7 +97,7 @@ std::optional<Finding> byRepeat(const Survey& survey, const std::vector<Miss>& m
             finding.columns.push_back(column);
         finding.message = rowName(chart, 0) + " takes " + more(each) + " in every repeat of " +
                           chart.repeats[index].name + " than the sizes expect" + examples(misses);
-        finding.mends.push_back(expectAll(chart, misses));
+        offerToExpect(chart, misses, finding);
         return finding;
     }
     return std::nullopt;

@@ -175,6 +175,22 @@ TEST_F(PanelTest, TellsTheRowOfFindingsOnceInTheTitleOfTheirGroup) {
     EXPECT_TRUE(QString::fromStdString(document().report().findings[0].message).startsWith("Row "));
 }
 
+TEST_F(PanelTest, NamesTheSizesOfAFindingOnce) {
+    Chart scarf = *loadChart(test::inSourceTree("samples/leaf-scarf.lacewright"));
+    for (Size& size : scarf.sizes) *size.stitches += 1;
+    auto cells = scarf.row(0).cells();
+    cells[0] = *scarf.stitches->find("yo");  // at the very edge: its sentence names no size
+    scarf.rows.replace(0, makeRow(std::move(cells), *scarf.stitches));
+    window_->showChart(scarf, {});
+    const auto& group = *find<QTreeWidget>("findings").topLevelItem(0);
+    QStringList told;
+    for (int i = 0; i < group.childCount(); ++i) told.append(group.child(i)->text(0));
+    const auto those = [&told](const char* part) { return told.filter(part).join("|"); };
+    EXPECT_TRUE(those("than expected").endsWith("(Wide).")) << those("expected").toStdString();
+    EXPECT_TRUE(those("very edge").endsWith("(Narrow, Medium and Wide)"))
+        << those("very edge").toStdString();
+}
+
 TEST_F(PanelTest, MendsTheSlipWithOneClick) {
     open("leaf-scarf-with-a-slip");
     QTest::keyClick(&chartView(), Qt::Key_F4);
