@@ -1,8 +1,7 @@
 #include "core/check/fold.h"
 
 #include <algorithm>
-#include <set>
-#include <tuple>
+#include <iterator>
 #include <utility>
 
 namespace lacewright {
@@ -96,8 +95,23 @@ AffineForm excessOf(const Survey& survey, int row, const Fit& fit) {
            survey.forms()[static_cast<std::size_t>(row) - 1].makes;
 }
 
-// Whether one cell of the row can be drawn so that the row takes `more` more and makes `further`
-// more: both are of the edges, or both of one repeat.
+struct Counts {
+    std::int64_t takes;
+    std::int64_t makes;
+};
+
+// A stitch of lace: knit, yarn over, decrease, or nothing where the row has such cells.
+bool isUsual(const Counts& counts, const Row& row) {
+    constexpr Counts kUsual[] = {{1, 1}, {0, 1}, {2, 1}, {3, 1}};
+    const auto same = [&](const Counts& usual) {
+        return counts.takes == usual.takes && counts.makes == usual.makes;
+    };
+    return std::any_of(std::begin(kUsual), std::end(kUsual), same) ||
+           (row.traits().hasNoStitch && same({0, 0}));
+}
+
+// Whether one cell of the row can be a usual stitch, so that the row takes `more` more and makes
+// `further` more: both are of the edges, or both of one repeat.
 bool oneCellMakesUp(const Survey& survey, int row, const AffineForm& more,
                     const AffineForm& further) {
     const bool edges = more.isConstant() && further.isConstant();
@@ -108,9 +122,6 @@ bool oneCellMakesUp(const Survey& survey, int row, const AffineForm& more,
     const std::int64_t takes = edges ? more.constant() : more.terms().front().coefficient;
     const std::int64_t makes = edges ? further.constant() : further.terms().front().coefficient;
     const StitchCatalogue& stitches = *survey.chart().stitches;
-    std::set<std::tuple<int, int, int>> known;  // span, takes, makes
-    for (StitchIndex i = 1; i <= stitches.size(); ++i)
-        known.emplace(stitches[i].span, stitches[i].takes, stitches[i].makes);
     const Row& cells = survey.chart().row(row);
     for (const Segment& segment : survey.whole().path(row)) {
         if (segment.isBox() == edges) continue;
@@ -118,8 +129,7 @@ bool oneCellMakesUp(const Survey& survey, int row, const AffineForm& more,
         for (int column = segment.first; column <= segment.last; ++column) {
             if (cells.at(column) == kCovered) continue;
             const Stitch& stitch = stitches[cells.at(column)];
-            if (known.contains({stitch.span, static_cast<int>(stitch.takes + takes),
-                                static_cast<int>(stitch.makes + makes)}))
+            if (stitch.span == 1 && isUsual({stitch.takes + takes, stitch.makes + makes}, cells))
                 return true;
         }
     }

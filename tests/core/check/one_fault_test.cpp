@@ -216,6 +216,15 @@ TEST(OneFault, AStitchThatTakesAndMakesAnotherNumberIsToldWhereItStands) {
     EXPECT_EQ(faults[0].folded[0].row, 3);
 }
 
+TEST(OneFault, ButTwoYarnOversOneAboveTheOtherAreTwo) {
+    // Both rows lack a decrease: no one stitch of lace makes up for both.
+    const auto faults = test::faultsOf(
+        check(chartOf({"k*6", "k*2 yo k*3", "k*3 yo k*2", "k*6", "k*2 yo k2tog k*2", "k*6"})));
+    ASSERT_EQ(faults.size(), 2U);
+    EXPECT_EQ(faults[0].row, 2);
+    EXPECT_EQ(faults[1].row, 3);
+}
+
 TEST(OneFault, ItsMendsLeaveNothingOfIt) {
     const Chart chart = chartOf(kYarnOverTwice);
     Report report = check(chart);
