@@ -6,6 +6,7 @@
 #include <QFileInfo>
 #include <QMenu>
 #include <QMimeData>
+#include <QScreen>
 #include <QScrollArea>
 #include <QSettings>
 #include <QStackedWidget>
@@ -41,6 +42,7 @@ namespace lacewright::app {
 namespace {
 
 constexpr QSize kFirstSize(1280, 820);  // device-independent pixels
+constexpr QSize kFrame(8, 40);          // what a title bar and borders may take of the screen
 // Cells of a chart that is just opened, device-independent pixels.
 constexpr int kSmallestToRead = 18;
 constexpr int kLargestToRead = 32;
@@ -232,7 +234,8 @@ void MainWindow::raisePanel(QWidget* panel) {
 
 void MainWindow::restoreLayout() {
     const QSettings settings;
-    if (!restoreGeometry(settings.value(kGeometryKey).toByteArray())) resize(kFirstSize);
+    if (!restoreGeometry(settings.value(kGeometryKey).toByteArray()))
+        resize(kFirstSize.boundedTo(screen()->availableSize() - kFrame));
     if (restoreState(settings.value(kLayoutKey).toByteArray(), kLayoutVersion)) return;
     docks_->setFirstWidths();
 }

@@ -5,6 +5,7 @@
 #include <QDropEvent>
 #include <QLabel>
 #include <QMimeData>
+#include <QScreen>
 #include <QSlider>
 #include <QToolButton>
 
@@ -95,6 +96,15 @@ TEST_F(WindowTest, RemembersItsSizeAndPanels) {
     again.show();
     EXPECT_EQ(again.size(), QSize(1000, 640));
     EXPECT_TRUE(again.findChild<QDockWidget*>("stitchesDock")->isHidden());
+}
+
+TEST_F(WindowTest, FitsTheScreenWhenFirstOpened) {
+    QSettings().clear();
+    const MainWindow fresh(prompts_, folder_.filePath("others"));
+    const QSize room = fresh.screen()->availableSize();
+    EXPECT_LT(fresh.height(), room.height());
+    EXPECT_LT(fresh.width(), room.width());
+    EXPECT_GT(fresh.height(), 600);
 }
 
 TEST_F(WindowTest, IsUsableInASmallWindow) {
