@@ -20,6 +20,10 @@ constexpr int kCellsAdvised = 3000;      // of the rows of findings that get adv
 
 Mend mendOf(const Chart& chart, const Repair& repair) {
     Mend mend{labelOf(chart, repair), {}, {}, {}};
+    if (repair.castOn) {
+        mend.steps.emplace_back(ChangeCastOn{*repair.castOn});
+        return mend;
+    }
     if (repair.shift) {
         mend.steps.push_back(RewriteRow{repair.cells.front().row, repair.shift->after});
         return mend;
@@ -135,6 +139,11 @@ class Adviser {
         return *odd_;
     }
 
+    std::string reasonOf(const Chart& mended, const Repair& repair) {
+        if (repair.castOn) return reasonForCastOn(chart_);
+        return reasonFor(chart_, mended, repair, search_.beliefsAt(repair.cells.front().row));
+    }
+
     std::vector<Mend> mendsOf(const Finding& finding, const std::vector<Repair>& repairs) {
         std::vector<Mend> mends;
         std::size_t tried = 0;
@@ -144,8 +153,7 @@ class Adviser {
             const std::optional<Chart> mended = trial_.mended(finding, mend);
             if (!mended) continue;
             mend.redrawn = redrawnCells(chart_, *mended);
-            mend.reason =
-                reasonFor(chart_, *mended, repair, search_.beliefsAt(repair.cells.front().row));
+            mend.reason = reasonOf(*mended, repair);
             if (std::find(mends.begin(), mends.end(), mend) == mends.end())
                 mends.push_back(std::move(mend));
         }

@@ -1,8 +1,11 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/check/cast_ons.h"
 #include "core/check/culprits.h"
 #include "core/check/log_odds.h"
+#include "core/check/slips.h"
+#include "core/count/tally.h"
 
 // What would mend rows that do not fit.
 namespace lacewright {
@@ -37,7 +40,7 @@ void CulpritSearch::addRedraws(int rowIndex, bool byWhatItMakes, std::vector<Rep
         }
         if (choices.empty() || !possible || (!both && !differs)) continue;
         const auto combine = [&](std::size_t varied, std::size_t rank) {
-            Repair repair{{}, {}, logOdds};
+            Repair repair{{}, {}, {}, logOdds};
             for (std::size_t g = 0; g < choices.size(); ++g) {
                 const LetterRepair& chosen = choices[g][g == varied ? rank : 0];
                 for (const LetterChange& change : chosen.changes) {
@@ -67,6 +70,7 @@ void CulpritSearch::addShifts(int rowIndex, std::vector<Repair>& repairs) {
         if (!known)
             repairs.push_back({{{rowIndex, shift.column, shift.stitch}},
                                shift,
+                               {},
                                shift.logOdds + rowCase->favour(shift.moves)});
     }
 }
@@ -115,6 +119,17 @@ std::optional<Repair> CulpritSearch::jointRepair(int rowIndex) {
     return joint;
 }
 
+// Where all rows fit one another, it may be the cast-on that is wrong.
+void CulpritSearch::addCastOns(std::vector<Repair>& repairs) const {
+    const bool alone = links_.rows.size() == 1 || links_.rows[1].fits();
+    if (!chart_.castOn || !alone) return;
+    const AffineForm takes = formsOf(chart_.row(0), pathOn(chart_, 0, nullptr)).takes;
+    const auto castOns = castOnsFor(*chart_.castOn, takes);
+    const double each =
+        kCastOnMistaken / static_cast<double>(std::max<std::size_t>(1, castOns.size()));
+    for (const CastOn& castOn : castOns) repairs.push_back({{}, {}, castOn, std::log(each)});
+}
+
 void CulpritSearch::addRepairs(int rowIndex, bool closing, std::vector<Repair>& repairs) {
     for (const auto& [row, byWhatItMakes] : rowsToBlame(rowIndex, closing)) {
         judgeFirst(row, closing && !byWhatItMakes, [&, row = row, makes = byWhatItMakes] {
@@ -134,6 +149,7 @@ std::vector<Repair> CulpritSearch::repairs(int rowIndex, bool closing) {
         addRepairs(rowIndex, closing, repairs);
         if (!closing && !joint && runAround(rowIndex).size() > 1) joint = jointRepair(rowIndex);
     });
+    if (rowIndex == 0 && !closing) addCastOns(repairs);
     std::stable_sort(repairs.begin(), repairs.end(),
                      [](const Repair& a, const Repair& b) { return a.logOdds > b.logOdds; });
     if (joint) repairs.push_back(std::move(*joint));

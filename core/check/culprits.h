@@ -23,7 +23,8 @@ struct CellGuess {
     double weight = 0;
 };
 
-// Cells drawn anew, or one stitch put in or taken out, so that one or more rows fit.
+// Cells drawn anew, or one stitch put in or taken out, so that one or more rows fit; or another
+// cast-on for the first one.
 struct Repair {
     struct Cell {
         int row = 0;  // row index
@@ -32,7 +33,8 @@ struct Repair {
         bool operator==(const Cell&) const = default;
     };
     std::vector<Cell> cells;
-    std::optional<RowShift> shift;  // of row cells[0].row; `cells` then names the one stitch
+    std::optional<RowShift> shift;      // of row cells[0].row; `cells` then names the one stitch
+    std::optional<CastOn> castOn = {};  // `cells` is then empty; elsewhere it is not
     double logOdds = 0;
 };
 
@@ -120,6 +122,7 @@ class CulpritSearch {
     }
     void addRedraws(int rowIndex, bool byWhatItMakes, std::vector<Repair>& repairs);
     void addShifts(int rowIndex, std::vector<Repair>& repairs);
+    void addCastOns(std::vector<Repair>& repairs) const;
     std::vector<OddCell> oddInRow(int rowIndex, const Beliefs& beliefs);
     OddCell oddCell(int rowIndex, int column, int group, bool selvedge, const Beliefs& beliefs,
                     const float* weights, const RowMirror& mirror) const;

@@ -4,6 +4,7 @@
 
 #include "core/base/text.h"
 #include "core/check/companions.h"
+#include "core/check/rules/speech.h"
 
 namespace lacewright {
 namespace {
@@ -60,6 +61,7 @@ std::string placeInWords(const Chart& chart, int rowIndex, int column) {
 }
 
 std::string labelOf(const Chart& chart, const Repair& repair) {
+    if (repair.castOn) return "Cast on " + castOnText(*repair.castOn);
     std::vector<std::string> parts;
     for (const Repair::Cell& cell : repair.cells) {
         const std::string stitch = stitchInWords((*chart.stitches)[cell.stitch]);
@@ -89,6 +91,10 @@ std::string reasonFor(const Chart& chart, const Chart& mended, const Repair& rep
     if (beliefs != nullptr && !repair.shift) reason = symmetryReason(chart, cell, *beliefs);
     if (reason.empty() && !repair.shift) reason = companionReason(chart, mended, cell);
     return capital(reason);
+}
+
+std::string reasonForCastOn(const Chart& chart) {
+    return "what " + lowerAscii(rowName(chart, 0)) + " uses up as drawn";
 }
 
 }  // namespace lacewright

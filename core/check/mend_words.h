@@ -13,9 +13,10 @@ std::string stitchInWords(const Stitch& stitch);
 std::string placeInWords(const Chart& chart, int rowIndex, int column);
 // "Draw a yarn over in row 5, column 7".
 std::string labelOf(const Chart& chart, const Repair& repair);
-// Why this cell and this stitch; empty when nothing but the count speaks for it. `beliefs` may be
-// null.
+// Why this cell and this stitch (not for another cast-on); empty when nothing but the count speaks
+// for it. `beliefs` may be null.
 std::string reasonFor(const Chart& chart, const Chart& mended, const Repair& repair,
                       const Beliefs* beliefs);
+std::string reasonForCastOn(const Chart& chart);
 
 }  // namespace lacewright

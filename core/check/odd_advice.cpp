@@ -56,8 +56,8 @@ std::vector<OddFinding> oddFindings(const Chart& chart, std::vector<OddCell> odd
         if (shifted.contains(row) || (odd.shift && told.contains(row))) continue;
         told.insert(row);
         if (odd.shift) shifted.insert(row);
-        findings.push_back(
-            {findingOf(chart, odd), {{{row, odd.cell.column, odd.rather}}, odd.shift, odd.sure}});
+        findings.push_back({findingOf(chart, odd),
+                            {{{row, odd.cell.column, odd.rather}}, odd.shift, {}, odd.sure}});
     }
     return findings;
 }

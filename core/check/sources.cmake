@@ -4,6 +4,7 @@ target_sources(core PRIVATE
     check/assembly.cpp
     check/balance_habit.cpp
     check/beliefs.cpp
+    check/cast_ons.cpp
     check/check.cpp
     check/clean_edges.cpp
     check/companions.cpp

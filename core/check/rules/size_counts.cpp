@@ -53,13 +53,6 @@ void checkTimes(const Survey& survey, const SizeSurvey& s, std::vector<Finding>&
     }
 }
 
-std::string multipleText(const CastOn& castOn) {
-    std::string text = "a multiple of " + std::to_string(castOn.multiple);
-    if (castOn.plus > 0) text += " plus " + std::to_string(castOn.plus);
-    if (castOn.plus < 0) text += " minus " + std::to_string(-castOn.plus);
-    return text;
-}
-
 bool gives(const CastOn& castOn, std::int64_t count) {
     const std::int64_t over = count - castOn.plus;
     return castOn.multiple == 0 ? over == 0 : over >= 0 && over % castOn.multiple == 0;
@@ -78,12 +71,12 @@ void checkCastOn(const Survey& survey, const SizeSurvey& s, std::vector<Finding>
         finding.severity = Severity::Warning;
         finding.message += " as expected, but ";
         finding.message += fixed ? std::to_string(chart.castOn->plus) + " are cast on."
-                                 : "the cast-on is " + multipleText(*chart.castOn) + ".";
+                                 : "the cast-on is " + castOnText(*chart.castOn) + ".";
     } else if (fixed) {
         finding.message += ", but " + std::to_string(chart.castOn->plus) + " are cast on";
         row.explain(chart.castOn->plus, finding);
     } else {
-        finding.message += ", which is not " + multipleText(*chart.castOn) + ".";
+        finding.message += ", which is not " + castOnText(*chart.castOn) + ".";
     }
     findings.push_back(std::move(finding));
 }
