@@ -1,10 +1,12 @@
 #include "core/check/advice.h"
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 #include "core/check/culprits.h"
 #include "core/check/edge_advice.h"
+#include "core/check/log_odds.h"
 #include "core/check/mend.h"
 #include "core/check/mend_trial.h"
 #include "core/check/mend_words.h"
@@ -40,6 +42,17 @@ bool closingIsOut(const Links& links) {
     return links.closing && !links.closing->fits();
 }
 
+// How likely it is that cells are wrong and not the cast-on.
+double shareOfCells(const std::vector<Repair>& repairs) {
+    double cells = kImpossible;
+    double castOns = kImpossible;
+    for (const Repair& repair : repairs) {
+        double& logOdds = repair.castOn ? castOns : cells;
+        logOdds = logAdd(logOdds, repair.logOdds);
+    }
+    return castOns == kImpossible ? 1 : 1 / (1 + std::exp(castOns - cells));
+}
+
 // The list is sorted: of each cell the first is kept.
 void dropRepeated(std::vector<Suspect>& sorted) {
     std::set<std::pair<int, int>> seen;
@@ -67,7 +80,10 @@ class Adviser {
             finding.suspects.push_back(
                 {chart_.rowNumber(guess.row), guess.column, guess.weight, {}});
         }
-        finding.mends = mendsOf(finding, search_.repairs(*row, closing));
+        const auto repairs = search_.repairs(*row, closing);
+        const double share = shareOfCells(repairs);
+        for (Suspect& suspect : finding.suspects) suspect.weight *= share;
+        finding.mends = mendsOf(finding, repairs);
     }
 
     // Two rows in error, one above the other, can count like one row that lost a stitch. Where the

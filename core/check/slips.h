@@ -9,7 +9,7 @@ namespace lacewright {
 inline constexpr double kRedrawn = 0.002;
 inline constexpr double kLeftOut = 0.002;
 inline constexpr double kDrawnTwice = 0.001;
-inline constexpr double kCastOnMistaken = 0.002;
+inline constexpr double kCastOnMistaken = 0.0005;
 // A surplus stitch unlike its neighbour, against one that is drawn twice.
 inline constexpr double kUnlikeNeighbour = 0.025;
 // Times as often as in the ground, a slip hits a figure.
