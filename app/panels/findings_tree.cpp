@@ -1,6 +1,8 @@
 #include "app/panels/findings_tree.h"
 
+#include <QEvent>
 #include <QScopedValueRollback>
+#include <QTreeWidgetItemIterator>
 #include <algorithm>
 
 #include "app/document/document.h"
@@ -15,6 +17,7 @@ namespace {
 
 constexpr int kMostListed = 500;  // findings; a chart with more has one cause, not hundreds
 constexpr int kFindingRole = Qt::UserRole;  // "3" or "3/1": place in the report, then in the fold
+constexpr int kSeverityRole = Qt::UserRole + 1;
 
 // The row is told by the title of the group: "Row 5 takes 9 .." becomes "Takes 9 ..".
 QString withoutRow(const Chart& chart, const Finding& finding) {
@@ -116,6 +119,7 @@ QTreeWidgetItem* FindingsTree::addFinding(QTreeWidgetItem& parent, const Finding
     }
     item->setText(0, text);
     item->setIcon(0, severityIcon(finding.severity, palette()));
+    item->setData(0, kSeverityRole, static_cast<int>(finding.severity));
     item->setData(0, Qt::AccessibleTextRole, severityWord(finding.severity) + ": " + text);
     item->setToolTip(0, severityWord(finding.severity));
     for (const Finding& folded : finding.folded) {
@@ -135,6 +139,17 @@ const Finding* FindingsTree::chosen() const {
     const Finding& finding = findings[place[0].toUInt()];
     if (place.size() == 1) return &finding;
     return place[1].toUInt() < finding.folded.size() ? &finding.folded[place[1].toUInt()] : nullptr;
+}
+
+void FindingsTree::changeEvent(QEvent* event) {
+    QTreeWidget::changeEvent(event);
+    if (event->type() != QEvent::PaletteChange) return;
+    const QScopedValueRollback<bool> guard(filling_, true);
+    for (QTreeWidgetItemIterator at(this); *at; ++at) {
+        const QVariant severity = (*at)->data(0, kSeverityRole);
+        if (severity.isValid())
+            (*at)->setIcon(0, severityIcon(static_cast<Severity>(severity.toInt()), palette()));
+    }
 }
 
 void FindingsTree::choose() {

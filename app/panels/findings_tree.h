@@ -28,6 +28,9 @@ class FindingsTree : public QTreeWidget {
     // Somebody chose a finding, or the same one again.
     void findingChosen();
 
+ protected:
+    void changeEvent(QEvent* event) override;
+
  private:
     QTreeWidgetItem* addGroup(int rowNumber);
     QTreeWidgetItem* addFinding(QTreeWidgetItem& parent, const Finding& finding,

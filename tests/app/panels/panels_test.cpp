@@ -10,8 +10,10 @@
 #include <QTextBrowser>
 #include <QToolButton>
 #include <QTreeWidget>
+#include <QTreeWidgetItemIterator>
 
 #include "app/panels/stitch_list_model.h"
+#include "app/window/appearance.h"
 #include "app/window/starters.h"
 #include "core/file/chart_file.h"
 #include "core/words/reader.h"
@@ -189,6 +191,30 @@ TEST_F(PanelTest, NamesTheSizesOfAFindingOnce) {
     EXPECT_TRUE(those("than expected").endsWith("(Wide).")) << those("expected").toStdString();
     EXPECT_TRUE(those("very edge").endsWith("(Narrow, Medium and Wide)"))
         << those("very edge").toStdString();
+}
+
+TEST_F(PanelTest, FindingsTakeTheColoursOfTheWindow) {
+    open("leaf-scarf-with-a-slip");
+    auto& tree = find<QTreeWidget>("findings");
+    const auto icons = [&tree] {
+        std::vector<QImage> images;
+        for (QTreeWidgetItemIterator at(&tree); *at; ++at) {
+            if (!(*at)->icon(0).isNull()) images.push_back((*at)->icon(0).pixmap(16).toImage());
+        }
+        return images;
+    };
+    useAppearance(Appearance::Light);
+    const auto light = icons();
+    ASSERT_FALSE(light.empty());
+    useAppearance(Appearance::Dark);
+    QApplication::processEvents();
+    const auto dark = icons();
+    ASSERT_EQ(dark.size(), light.size());
+    for (std::size_t i = 0; i < dark.size(); ++i) EXPECT_NE(dark[i], light[i]) << i;
+    // As if the chart were opened in the dark.
+    open("leaf-scarf-with-a-slip");
+    EXPECT_EQ(icons(), dark);
+    useAppearance(Appearance::System);
 }
 
 TEST_F(PanelTest, MendsTheSlipWithOneClick) {
