@@ -83,7 +83,7 @@ std::vector<Link::Excess> againstWhole(const Chart& chart, int repeat, const Aff
             if (off > kMostOff || (atEdges != 0 && !hasEdges) ||
                 !divides(inRepeats + AffineForm(atEdges), part))
                 continue;
-            Way& way = ways.emplace_back(part == 1, off, allFit(chart));
+            Way& way = ways.emplace_back(Way{part == 1, off, allFit(chart)});
             way.excess[0] = atEdges;
             way.excess[static_cast<std::size_t>(repeat) + 1] = inBox;
         }
