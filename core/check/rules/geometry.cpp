@@ -1,3 +1,6 @@
+#include <set>
+#include <utility>
+
 #include "core/check/rules/rules.h"
 #include "core/check/rules/speech.h"
 
@@ -72,32 +75,52 @@ void checkUnknown(const Survey& survey, int row, std::vector<Finding>& findings)
     }
 }
 
+// The wide stitches that the edges of some segments cut, each once.
+class Cuts {
+ public:
+    Cuts(const Chart& chart, int row) : chart_(chart), row_(row) {}
+
+    void at(int right) {
+        auto cut = cutAt(chart_, row_, right);
+        if (!cut.empty()) cuts_.insert(std::move(cut));
+    }
+    const std::set<std::vector<int>>& all() const { return cuts_; }
+
+ private:
+    const Chart& chart_;
+    int row_;
+    std::set<std::vector<int>> cuts_;
+};
+
 void checkCuts(const Survey& survey, int row, std::vector<Finding>& findings) {
     const Chart& chart = survey.chart();
     for (const Segment& segment : survey.whole().path(row)) {
         if (!segment.isBox()) continue;
+        Cuts cuts(chart, row);
+        cuts.at(segment.first - 1);
+        cuts.at(segment.last);
         const std::string& name = chart.repeats[static_cast<std::size_t>(segment.repeat)].name;
-        for (const int right : {segment.first - 1, segment.last}) {
-            auto cut = cutAt(chart, row, right);
-            if (cut.empty()) continue;
-            findings.push_back(fault(survey, row, "wide-stitch", std::move(cut),
+        for (const std::vector<int>& cut : cuts.all()) {
+            findings.push_back(fault(survey, row, "wide-stitch", cut,
                                      "the edge of repeat " + name + " cuts through the stitch."));
         }
     }
     for (const SizeSurvey& s : survey.sizes()) {
+        Cuts cuts(chart, row);
         for (const Segment& segment : s.paths.path(row)) {
+            // What is worked no time is not cut.
+            if (segment.isBox() && s.times[static_cast<std::size_t>(segment.repeat)] == 0) continue;
             const bool atStart = segment.first == s.paths.reach(row).start ||
                                  segment.part == Segment::Part::StartOfSize;
-            const bool atEnd = segment.last == s.paths.reach(row).end;
-            for (const int right : {atStart ? segment.first - 1 : 0, atEnd ? segment.last : 0}) {
-                auto cut = cutAt(chart, row, right);
-                if (cut.empty()) continue;
-                Finding finding =
-                    fault(survey, row, "wide-stitch", std::move(cut),
-                          "the edge of size " + s.size.name + " cuts through the stitch.");
-                finding.sizes = {s.size.name};
-                findings.push_back(std::move(finding));
-            }
+            if (atStart) cuts.at(segment.first - 1);
+            if (segment.last == s.paths.reach(row).end) cuts.at(segment.last);
+        }
+        for (const std::vector<int>& cut : cuts.all()) {
+            Finding finding =
+                fault(survey, row, "wide-stitch", cut,
+                      "the edge of size " + s.size.name + " cuts through the stitch.");
+            finding.sizes = {s.size.name};
+            findings.push_back(std::move(finding));
         }
     }
 }

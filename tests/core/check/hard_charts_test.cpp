@@ -277,5 +277,20 @@ TEST(HardCharts, RepeatsThatShareColumnsAreNamedOnce) {
                                      "to one of them only."));
 }
 
+TEST(HardCharts, AStitchThatASizeCutsAtBothEdgesIsToldOnce) {
+    Chart chart = chartOf({"k*5", "k*2 c21r"});
+    withSize(chart, "S", 2, 2, 1);  // only the middle one of the stitch's three cells
+    EXPECT_THAT(faultMessages(chart),
+                testing::ElementsAre(
+                    "Row 2, columns 1, 2 and 3: the edge of size S cuts through the stitch."));
+    // The size begins with a repeat that it works no time: of the stitch there is nothing to cut.
+    chart = chartOf({"k*5", "k*2 c21r"});
+    withRepeat(chart, "A", 3, 3);
+    withSize(chart, "S", 3, 5, 0);
+    EXPECT_THAT(faultMessages(chart),
+                testing::ElementsAre(
+                    "Row 2, columns 1, 2 and 3: the edge of repeat A cuts through the stitch."));
+}
+
 }  // namespace
 }  // namespace lacewright
