@@ -190,7 +190,7 @@ void SlipSearch::tryStated(const Finding& finding, std::vector<Explanation>& fou
     one.row = *row;
     one.figure = one.written = *pattern_.rows[*row].statedCount;
     for (std::size_t size = 0; size < one.figure.bySize.size(); ++size) {
-        const AffineForm& counted = proveWritten(pattern_, size).rows[*row].after;
+        const AffineForm counted = proveWritten(pattern_, size).rows[*row].after;
         if (!counted.isConstant()) return;
         one.figure.bySize[size] = static_cast<int>(counted.constant());
     }
