@@ -70,6 +70,13 @@ std::vector<std::size_t> placesOfNew(const PlacedRow& row) {
 }
 
 std::vector<std::size_t> placesLeftOut(const PlacedRow& written, const PlacedRow& meant) {
+    // A row that does not fit may be written out shorter: its end tells.
+    if (written.stitches.size() <= meant.stitches.size()) {
+        const auto parted = std::mismatch(
+            written.stitches.rbegin(), written.stitches.rend(), meant.stitches.rbegin(),
+            [](const RowStitch& a, const RowStitch& b) { return a.id == b.id; });
+        return {static_cast<std::size_t>(meant.stitches.rend() - parted.second)};
+    }
     std::vector<std::size_t> places;
     const auto compare = [&](const PlacedRow::Part& before, const PlacedRow::Part& after) {
         std::size_t next = after.first;
@@ -101,6 +108,10 @@ Mend mendOf(const WrittenRow& row, const std::optional<PlacedRow>& written,
         return written && at < written->stitches.size() ? inWords(written->stitches[at], row.side)
                                                         : std::string("what stands there");
     };
+    const std::size_t writtenStitches =
+        written && written->stitches.size() > explanation.meant.stitches.size()
+            ? written->stitches.size()
+            : 0;
     const std::string place =
         written ? written->placeInWords(at) : "stitch " + std::to_string(at + 1);
     Mend mend;
@@ -110,7 +121,8 @@ Mend mendOf(const WrittenRow& row, const std::optional<PlacedRow>& written,
             mend.label += "put in " + meantThere() + " as " + explanation.meant.placeInWords(at);
             break;
         case SlipUndone::Kind::LeftOut:
-            mend.label += "leave out " + writtenThere() + ", " + place;
+            mend.label += "leave out " + explanation.term + ", " +
+                          (at < writtenStitches ? place : "stitch " + std::to_string(at + 1));
             break;
         case SlipUndone::Kind::Reworked:
             mend.label += "work " + meantThere() + " instead of " + writtenThere() + ", " + place;

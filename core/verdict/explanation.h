@@ -8,10 +8,12 @@ namespace lacewright {
 
 // A slip that explains why written rows fail.
 struct Explanation {
-    // In the stitches of a row, in the cast-on, or in the count that a row says it leaves.
-    enum class In : std::uint8_t { Stitches, CastOn, Stated };
+    // In the stitches of a row, in the cast-on, in the count that a row or rows worked again are
+    // said to leave, or in how often rows are worked again.
+    enum class In : std::uint8_t { Stitches, CastOn, Stated, StatedAgain, Again };
     In in = In::Stitches;
-    std::size_t row = 0;  // index into rows; the first one for the cast-on
+    // Index into rows, the first one for the cast-on; or into WrittenPattern::again.
+    std::size_t row = 0;
     SlipUndone::Kind kind = SlipUndone::Kind::Reworked;
     // Indices of stitches of the row as written or, of those put in, as meant; several where the
     // slip is in brackets that are worked several times. None for a slip that is in no stitch.

@@ -1,6 +1,7 @@
 #include "core/verdict/slip_letters.h"
 
 #include <algorithm>
+#include <string_view>
 
 #include "core/stitch/catalogue.h"
 #include "core/words/reader.h"
@@ -8,6 +9,7 @@
 namespace lacewright {
 namespace {
 
+constexpr std::string_view kBindsOff = "bo";
 constexpr const char* kUsual = "Row 1: k1, p1, yo, k2tog, ssk, p2tog, sk2p";
 
 // Stitches that a book has one of: "ssk" where it is not "skp".
@@ -24,6 +26,7 @@ bool areOne(const Working& a, const Working& b) {
 void addOnce(const Working& working, std::vector<Working>& letters) {
     // What only passes over or puts back is part of another stitch.
     if (working.makes < 0 || working.term == kEvenly || working.term == kDropsOvers) return;
+    if (working.term == kBindsOff) return;  // is not written for a stitch
     for (const Working& known : letters) {
         if (sameWork(known, working)) return;
     }

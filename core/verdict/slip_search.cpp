@@ -87,6 +87,17 @@ std::vector<std::size_t> SlipSearch::rowsToTry(const Finding& finding) const {
     return rows;
 }
 
+// How many counts the row of the finding says wrongly, or a sentence that works it again.
+std::size_t SlipSearch::statedWronglyBy(const WrittenProof& proof, const Finding& finding) const {
+    const auto row = rowOf(finding);
+    std::size_t wrong = row && proof.rows[*row].stated ? 1 : 0;
+    for (std::size_t again = 0; again < pattern_.again.size(); ++again) {
+        const bool here = pattern_.again[again].last == finding.row;
+        wrong += here && proof.again[again].stated ? 1 : 0;
+    }
+    return wrong;
+}
+
 // No row is faulty that was not, and that of the finding no longer.
 bool SlipSearch::explains(const WrittenProof& proof, const WrittenProof& written,
                           const Finding& finding) const {
@@ -99,9 +110,8 @@ bool SlipSearch::explains(const WrittenProof& proof, const WrittenProof& written
             return false;
     }
     if (finding.rule == "stated-count") {
-        const auto row = rowOf(finding);
-        const std::size_t less = row && written.rows[*row].stated ? 1 : 0;
-        return row && !proof.rows[*row].stated &&
+        const std::size_t less = statedWronglyBy(written, finding) > 0 ? 1 : 0;
+        return statedWronglyBy(proof, finding) == 0 &&
                statedWrongly(proof) + less <= statedWrongly(written);
     }
     if (finding.rule != "closing") return true;
@@ -168,38 +178,73 @@ bool SlipSearch::mayBeCastOn(const Finding& finding, const std::vector<std::size
 }
 
 void SlipSearch::tryCastOn(const Finding& finding, std::vector<Explanation>& found) {
+    Explanation one;
+    one.in = Explanation::In::CastOn;
     for (const WrittenCastOn& castOn : castOnsNear(*pattern_.castOn, size_)) {
-        trial_.castOn(castOn);
-        const WrittenProof proof = proveWritten(trial_.worded(), size_);
-        if (!explains(proof, proof_, finding)) continue;
-        Explanation& one = found.emplace_back();
-        one.in = Explanation::In::CastOn;
         one.castOn = castOn;
+        trial_.castOn(castOn);
+        addIfExplains(one, castOnOdds(castOn, *pattern_.castOn), finding, found);
+    }
+}
+
+void SlipSearch::addIfExplains(Explanation one, double odds, const Finding& finding,
+                               std::vector<Explanation>& found) {
+    const WrittenProof proof = proveWritten(trial_.worded(), size_);
+    if (explains(proof, proof_, finding)) {
         one.whole = isWhole(proof);
-        one.logOdds = castOnOdds(castOn, *pattern_.castOn) + textOdds(pattern_, proof, one.row);
+        one.logOdds = odds + textOdds(pattern_, proof, 0);
+        found.push_back(std::move(one));
     }
     trial_.reset(0);
 }
 
-// The row is right, and what it says of itself is not.
+// The rows are right, and what they say of themselves is not.
 void SlipSearch::tryStated(const Finding& finding, std::vector<Explanation>& found) {
-    const auto row = rowOf(finding);
-    if (!row || !proof_.rows[*row].stated) return;
-    Explanation one;
-    one.in = Explanation::In::Stated;
-    one.row = *row;
-    one.figure = one.written = *pattern_.rows[*row].statedCount;
-    for (std::size_t size = 0; size < one.figure.bySize.size(); ++size) {
-        const AffineForm counted = proveWritten(pattern_, size).rows[*row].after;
-        if (!counted.isConstant()) return;
-        one.figure.bySize[size] = static_cast<int>(counted.constant());
+    if (const auto row = rowOf(finding); row && proof_.rows[*row].stated) {
+        Explanation one;
+        one.in = Explanation::In::Stated;
+        one.row = *row;
+        one.figure = one.written = *pattern_.rows[*row].statedCount;
+        for (std::size_t size = 0; size < one.figure.bySize.size(); ++size) {
+            const AffineForm counted = proveWritten(pattern_, size).rows[*row].after;
+            if (!counted.isConstant()) return;
+            one.figure.bySize[size] = static_cast<int>(counted.constant());
+        }
+        trial_.state(*row, one.figure);
+        addIfExplains(one, statedOdds(one.figure, one.written), finding, found);
+        trial_.reset(*row);
     }
-    trial_.state(*row, one.figure);
-    const WrittenProof proof = proveWritten(trial_.worded(), size_);
-    one.whole = isWhole(proof);
-    one.logOdds = statedOdds(one.figure, one.written) + textOdds(pattern_, proof, *row);
-    trial_.reset(*row);
-    found.push_back(std::move(one));
+    for (std::size_t again = 0; again < pattern_.again.size(); ++again) {
+        const RowsAgain& rows = pattern_.again[again];
+        if (rows.last == finding.row && proof_.again[again].stated) tryAgain(again, finding, found);
+    }
+}
+
+// Rows are worked again another number of times than is said, or leave another count.
+void SlipSearch::tryAgain(std::size_t again, const Finding& finding,
+                          std::vector<Explanation>& found) {
+    const RowsAgain& rows = pattern_.again[again];
+    Explanation one;
+    one.row = again;
+    if (!rows.until) {
+        one.in = Explanation::In::Again;
+        one.written = rows.times;
+        for (Figure& times : figuresNear(rows.times, size_)) {
+            one.figure = std::move(times);
+            trial_.workAgain(again, one.figure);
+            addIfExplains(one, figureOdds(one.figure, one.written), finding, found);
+        }
+    }
+    if (!rows.stated) return;
+    one.in = Explanation::In::StatedAgain;
+    one.figure = one.written = *rows.stated;
+    for (std::size_t size = 0; size < one.figure.bySize.size(); ++size) {
+        const auto stated = proveWritten(pattern_, size).again[again].stated;
+        if (stated && stated->counted.isConstant())
+            one.figure.bySize[size] = static_cast<int>(stated->counted.constant());
+    }
+    trial_.stateAgain(again, one.figure);
+    addIfExplains(one, statedOdds(one.figure, one.written), finding, found);
 }
 
 std::vector<Explanation> SlipSearch::search(const Finding& finding) {

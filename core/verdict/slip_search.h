@@ -36,6 +36,11 @@ class SlipSearch {
     void tryRow(std::size_t row, const Finding& finding, std::vector<Explanation>& found);
     void tryCastOn(const Finding& finding, std::vector<Explanation>& found);
     void tryStated(const Finding& finding, std::vector<Explanation>& found);
+    void tryAgain(std::size_t again, const Finding& finding, std::vector<Explanation>& found);
+    // What the trial now says, if that explains the finding; the trial is then reset.
+    void addIfExplains(Explanation one, double odds, const Finding& finding,
+                       std::vector<Explanation>& found);
+    std::size_t statedWronglyBy(const WrittenProof& proof, const Finding& finding) const;
     std::optional<std::size_t> rowOf(const Finding& finding) const;
     bool explains(const WrittenProof& proof, const WrittenProof& written,
                   const Finding& finding) const;

@@ -14,7 +14,7 @@ namespace {
 
 constexpr double kSureEnough = -5.5;     // log odds of a slip that a mere note offers to mend
 constexpr std::size_t kMostRows = 600;   // of a text that is searched
-constexpr std::size_t kMendsTried = 12;  // for the other sizes
+constexpr std::size_t kMendsTried = 12;  // in stitches, for the other sizes
 
 }  // namespace
 
@@ -29,30 +29,51 @@ bool SlipSearch::mendsEverySize(Explanation& explanation, const Finding& finding
         case Explanation::In::Stated:
             trial_.state(explanation.row, explanation.figure);
             break;
+        case Explanation::In::StatedAgain:
+            trial_.stateAgain(explanation.row, explanation.figure);
+            break;
+        case Explanation::In::Again:
+            trial_.workAgain(explanation.row, explanation.figure);
+            break;
     }
+    const bool again =
+        explanation.in == Explanation::In::StatedAgain || explanation.in == Explanation::In::Again;
+    const std::size_t row = again ? 0 : explanation.row;
     bool mends = true;
     for (std::size_t size = 0; mends && size < pattern_.sizeCount(); ++size) {
-        if (size == size_ || !pattern_.rows[explanation.row].isFor(size)) continue;
+        if (size == size_ || !pattern_.rows[row].isFor(size)) continue;
         const WrittenProof proof = proveWritten(trial_.worded(), size);
         mends = explains(proof, proveWritten(pattern_, size), finding);
         explanation.whole = explanation.whole && isWhole(proof);
     }
-    trial_.reset(explanation.row);
+    trial_.reset(row);
     return mends;
 }
 
 Mend SlipSearch::mendFor(const Explanation& one) const {
-    const WrittenRow& row = pattern_.rows[one.row];
+    const std::string instead = " instead of " + figureText(one.written.bySize);
+    const std::string figure = figureText(one.figure.bySize);
+    const auto worked = [&] {
+        const RowsAgain& rows = pattern_.again[one.row];
+        const std::string first = std::to_string(rows.first);
+        return rows.first == rows.last ? "Row " + first
+                                       : "Rows " + first + " to " + std::to_string(rows.last);
+    };
     Mend mend;
     switch (one.in) {
         case Explanation::In::Stitches:
-            return mendOf(row, placedRow(pattern_, one.row, proof_, size_), one);
+            return mendOf(pattern_.rows[one.row], placedRow(pattern_, one.row, proof_, size_), one);
         case Explanation::In::CastOn:
             mend.label = castOnMend(*one.castOn, *pattern_.castOn);
             break;
         case Explanation::In::Stated:
-            mend.label = row.label + ": say " + figureText(one.figure.bySize) + " sts instead of " +
-                         figureText(one.written.bySize);
+            mend.label = pattern_.rows[one.row].label + ": say " + figure + " sts" + instead;
+            break;
+        case Explanation::In::StatedAgain:
+            mend.label = worked() + ", worked again: say " + figure + " sts" + instead;
+            break;
+        case Explanation::In::Again:
+            mend.label = worked() + ": work again " + figure + " times" + instead;
             break;
     }
     return mend;
@@ -75,9 +96,11 @@ std::vector<std::size_t> SlipSearch::offered(std::vector<Explanation>& found,
             const bool known = std::find(chosen.begin(), chosen.end(), i) != chosen.end();
             const bool again = std::any_of(chosen.begin(), chosen.end(), isTwin);
             if (known || (!twins && again)) continue;
-            if (everySize && pattern_.sizeCount() > 1 &&
-                (tried++ >= kMendsTried || !mendsEverySize(found[i], finding)))
-                continue;
+            if (everySize && pattern_.sizeCount() > 1) {
+                const bool inStitches = found[i].in == Explanation::In::Stitches;
+                if (inStitches && tried++ >= kMendsTried) continue;
+                if (!mendsEverySize(found[i], finding)) continue;
+            }
             chosen.push_back(i);
         }
     }

@@ -34,8 +34,19 @@ void SlipTrial::state(std::size_t row, const Figure& count) {
     settled_.reset();
 }
 
+void SlipTrial::workAgain(std::size_t again, const Figure& times) {
+    trial_.again[again].times = times;
+    settled_.reset();
+}
+
+void SlipTrial::stateAgain(std::size_t again, const Figure& count) {
+    trial_.again[again].stated = count;
+    settled_.reset();
+}
+
 void SlipTrial::reset(std::size_t row) {
     word(row, said_.rows[row].elements);
+    trial_.again = said_.again;
     trial_.castOn = said_.castOn;
     trial_.rows[row].statedCount = said_.rows[row].statedCount;
 }

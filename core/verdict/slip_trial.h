@@ -24,7 +24,10 @@ class SlipTrial {
     void castOn(const WrittenCastOn& castOn);
     // The row says that it leaves so many stitches.
     void state(std::size_t row, const Figure& count);
-    // The row, the cast-on and what the row says are as they were.
+    // Rows are worked again so often, and are said to leave so many stitches then.
+    void workAgain(std::size_t again, const Figure& times);
+    void stateAgain(std::size_t again, const Figure& count);
+    // All is as it was, with this row.
     void reset(std::size_t row);
     // The text so worded, to be proven.
     const WrittenPattern& worded();

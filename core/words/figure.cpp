@@ -121,6 +121,15 @@ Figure readFigure(TokenCursor& at, FigureContext context) {
     const std::size_t count = figure.bySize.size();
     if (count > 1) {
         if (context.sizes == 0) context.sizes = count;
+        if (context.listsScope(count)) {
+            Figure all;
+            all.bySize.assign(context.sizes, figure.bySize.front());
+            for (std::size_t i = 0; i < count; ++i) {
+                const std::size_t size = (*context.scope)[i];
+                if (size < context.sizes) all.bySize[size] = figure.bySize[i];
+            }
+            return all;
+        }
         if (context.sizes != count) {
             context.messages.push_back({true,
                                         spanning(place, at.previous().place),

@@ -14,6 +14,12 @@ struct FigureContext {
     std::vector<ReadMessage>& messages;
     std::size_t& sizes;  // how many there are; 0 while unknown, the first list sets it
     bool inRow = false;  // among stitches: "k8 (12)" may end in a count
+    // Sizes that this is for, as they are named; null or empty: all. A list may be for these alone.
+    const std::vector<std::size_t>* scope = nullptr;
+
+    bool listsScope(std::size_t numbers) const {
+        return scope != nullptr && numbers != sizes && numbers == scope->size();
+    }
 };
 
 // Reads "3", "three" or one number per size: "3 (4, 5)", "82 (90: 94: 102)", "1 (2, 3) (4, 5)"; a

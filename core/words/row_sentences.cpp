@@ -48,7 +48,8 @@ void RowsReader::readSentence(std::size_t index) {
     TokenCursor at(line);
     if (const auto scope = parseSizeScope(at, pattern().sizes)) {
         beginScope(*scope, index, at);
-    } else if (const auto again = parseRowsAgain(at, {read_.messages, sizes_}); !again.empty()) {
+    } else if (const auto again = parseRowsAgain(at, {read_.messages, sizes_, false, &scope_});
+               !again.empty()) {
         repeatRows(again, index, at);
     } else if (Line first = line; parseAtBeginnings(first) > 0) {
         for (Line& clause : beginningsApart(line)) {
@@ -82,7 +83,8 @@ void RowsReader::readSentence(std::size_t index) {
 
 // "Inc 1 st at each end of next and every foll 4th row until there are 60 sts."
 bool RowsReader::readShaping(TokenCursor& at) {
-    const std::vector<ShapedRows> shaped = parseShapingSentence(at, {read_.messages, sizes_});
+    const std::vector<ShapedRows> shaped =
+        parseShapingSentence(at, {read_.messages, sizes_, false, &scope_});
     for (const ShapedRows& rows : shaped) {
         const Place place = rows.often.place;
         addPlain(rows.every - 1, place);

@@ -58,7 +58,7 @@ void RowsReader::strangeLine(const Line& line) {
 }
 
 ParsedRow RowsReader::parsed(Line line) {
-    const FigureContext figures{read_.messages, sizes_, true};
+    const FigureContext figures{read_.messages, sizes_, true, &scope_};
     return RowParser(std::move(line), {*vocabulary_, figures, pattern().counts, lettingFall_})
         .parse();
 }

@@ -3,8 +3,6 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <numeric>
-
 #include "tests/support/judged_text.h"
 
 // Slips put into texts by hand, and what is said of them. Counts follow from the definitions of the
@@ -12,31 +10,10 @@
 namespace lacewright {
 namespace {
 
+using test::findingOf;
 using test::judged;
-
-const Finding* findingOf(const Report& report, std::string_view rule) {
-    for (const Finding& finding : report.findings) {
-        if (finding.rule == rule) return &finding;
-    }
-    return nullptr;
-}
-
-std::vector<std::string> labelsOf(const Finding* finding) {
-    std::vector<std::string> labels;
-    for (const Mend& mend : finding->mends) labels.push_back(mend.label);
-    return labels;
-}
-
-// The report on all sizes of a text, with advice.
-Report judgedInAllSizes(const std::string& text) {
-    const ReadRows read = readWritten(text);
-    EXPECT_FALSE(read.hasErrors()) << text;
-    std::vector<std::size_t> sizes(read.pattern.sizeCount());
-    std::iota(sizes.begin(), sizes.end(), 0);
-    Report report = reportOnRows(read, sizes).report;
-    adviseOnRows(read.pattern, sizes, report);
-    return report;
-}
+using test::judgedInAllSizes;
+using test::labelsOf;
 
 using Labels = std::vector<std::string>;
 
@@ -189,42 +166,6 @@ TEST(SlipSearch, RowsThatShareATextAreMendedTogether) {
     ASSERT_EQ(fault->folded.size(), 1U);
     EXPECT_EQ(fault->folded[0].row, 4);
     EXPECT_THAT(labelsOf(fault), testing::Each(testing::StartsWith("Row 2:")));
-}
-
-TEST(SlipSearch, OneNumberOfAListOfSizesMayBeWrong) {
-    // 2 x 24 + 36 = 84 in the third size, as cast on; the others are 68 and 76.
-    const Report report = judgedInAllSizes(
-        "Sizes: S (M, L)\nCast on 68 (76, 84) sts.\nRow 1: k20 (22, 24), p28 (32, 34), k20 (22, "
-        "24).\nRow 2: purl.\n");
-    const Finding* fault = findingOf(report, "cast-on");
-    ASSERT_NE(fault, nullptr);
-    EXPECT_EQ(fault->sizes, std::vector<std::string>{"L"});
-    EXPECT_EQ(labelsOf(fault).front(),
-              "Row 1: work p28 (32, 36) instead of p28 (32, 34), from stitch 25 on");
-}
-
-TEST(SlipSearch, TheCastOnMayBeWrong) {
-    // Ribs of 4 and a lace of 8 divide 48, 56 and 64.
-    const Report report = judgedInAllSizes(
-        "Sizes: S (M, L)\nCast on 48 (54, 64) sts, join.\nRnd 1: *k2, p2; rep from * to end.\n"
-        "Rnd 2: *yo, ssk, k3, k2tog, yo, k1; rep from * to end.\nRnd 3: knit.\n");
-    const Finding* fault = findingOf(report, "cast-on");
-    ASSERT_NE(fault, nullptr);
-    EXPECT_EQ(labelsOf(fault).front(), "Cast on 48 (56, 64) sts instead of 48 (54, 64)");
-    EXPECT_EQ(fault->folded.size(), 1U);  // round 2, which the same mend makes fit
-    EXPECT_EQ(findingOf(report, "continuity"), nullptr);
-}
-
-TEST(SlipSearch, ACountThatARowIsSaidToLeaveMayBeWrong) {
-    const std::string rows =
-        "Cast on 8 sts and join.\nRnd 1: *yo, k1; rep from * around. (16 sts)\nRnd 2: *yo, k2; rep "
-        "from * around. (%)\nRnd 3: *yo, k3; rep from * around. (32 sts)\n";
-    std::string text = rows;
-    const Report wrong = judged(text.replace(text.find('%'), 1, "26 sts"));
-    const Finding* said = findingOf(wrong, "stated-count");
-    ASSERT_NE(said, nullptr);
-    EXPECT_EQ(said->message, "Round 2 says that 26 stitches remain, but it leaves 24.");
-    EXPECT_EQ(labelsOf(said).front(), "Rnd 2: say 24 sts instead of 26");
 }
 
 TEST(SlipSearch, HowFarAStretchGoesToAMarkerIsFoundAnewForEverySlip) {
