@@ -117,7 +117,8 @@ double slipOdds(const WrittenRow& row, const SlipUndone& slip, std::size_t lette
         case SlipUndone::Kind::PutIn:
             return hand + std::log(kLeftOut * figure / static_cast<double>(letters));
         case SlipUndone::Kind::Rest:
-            return std::log(kRestMistaken);
+            return std::log(kRestMistaken /
+                            std::max(1, std::abs(slip.figure.of(0) - slip.written.of(0))));
         case SlipUndone::Kind::Count:
         case SlipUndone::Kind::Brackets:
             return figureOdds(slip.figure, slip.written);

@@ -10,6 +10,7 @@ namespace lacewright {
 
 namespace {
 
+constexpr std::int64_t kClose = 3;               // stitches by which a marker is missed
 constexpr std::int64_t kMostWorked = 1'000'000;  // stitches in all rows
 
 // One row worked from the left needle to the right one, markers and all.
@@ -46,6 +47,7 @@ class MarkedRow {
     }
 
     std::int64_t worked() const { return worked_; }
+    const std::string& trouble() const { return trouble_; }
 
  private:
     void walk(const Elements& elements, bool wholeRow) {
@@ -107,6 +109,12 @@ class MarkedRow {
 
     void mark(const std::string& term) {
         const bool here = next_ < left_.size() && left_[next_] == taken_;
+        // Before or behind the stitches it may be any, "purl, slipping markers"; one that no row
+        // has placed may lie anywhere but close to another.
+        const bool ahead = next_ < left_.size() && taken_ > 0 && taken_ < loops_ &&
+                           left_[next_] - taken_ <= kClose;
+        if ((term == "sm" || term == "rm") && ahead && !here && trouble_.empty())
+            trouble_ = "it slips a marker where none lies";
         if (term == "turn") {
             turned_ = true;
         } else if (term == "pm") {
@@ -137,6 +145,8 @@ class MarkedRow {
         } else {
             end.reset();
         }
+        if (!end && stretch.to == Landmark::Marker && trouble_.empty())
+            trouble_ = "it goes on to a marker, and none lies ahead";
         if (!end) return fail();
         std::int64_t room = *end - taken_;
         room -= last->takes;
@@ -218,6 +228,7 @@ class MarkedRow {
     bool slipsUnsaid_ = false;  // markers where they come
     bool turned_ = false;
     bool failed_ = false;
+    std::string trouble_;
 };
 
 }  // namespace
@@ -230,12 +241,14 @@ LandmarkFollower::LandmarkFollower(const WrittenPattern& pattern, std::size_t si
 }
 
 bool LandmarkFollower::work(const WrittenRow& row, Side side, LandmarkTimes& found) {
+    trouble_.clear();
     if (lost_) return false;
     if (side != side_) now_.turn();
     side_ = side;
     LandmarkTimes ofRow = found;
     MarkedRow marked(now_, round_, size_, ofRow);
     auto after = marked.work(row);
+    if (!hasReadings(row.elements)) trouble_ = marked.trouble();
     lost_ = !after || worked_ > kMostWorked;
     // Where words can be read in one way only, the row itself is wrong and its landmarks hold.
     if (!lost_ || !hasReadings(row.elements)) found = std::move(ofRow);

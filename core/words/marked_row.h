@@ -2,6 +2,7 @@
 
 #include <cstdint>
 #include <map>
+#include <string>
 #include <vector>
 
 #include "core/words/written.h"
@@ -35,6 +36,9 @@ class LandmarkFollower {
     // Works the row and notes in `found` how far its stretches go, also where the row then does not
     // fit. False for a row that cannot be followed and for every one after it.
     bool work(const WrittenRow& row, Side side, LandmarkTimes& found);
+    // What the row worked last says of a marker that does not lie there, "it slips a marker where
+    // none lies"; empty when all is well, or words can be read in more than one way.
+    const std::string& trouble() const { return trouble_; }
     std::int64_t loops() const { return now_.loops; }
 
  private:
@@ -44,6 +48,7 @@ class LandmarkFollower {
     LoopsAndPlaces now_;
     Side side_ = Side::Right;
     std::int64_t worked_ = 0;  // stitches in all rows
+    std::string trouble_;
 };
 
 }  // namespace lacewright

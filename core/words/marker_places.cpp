@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/words/pieces.h"
+#include "core/words/row_loops.h"
 
 namespace lacewright {
 
@@ -165,6 +166,13 @@ class Follow {
 bool goesToLandmark(const WrittenPattern& pattern) {
     return std::any_of(pattern.rows.begin(), pattern.rows.end(),
                        [](const WrittenRow& row) { return goesToLandmark(row.elements); });
+}
+
+bool placesItsMarkers(const WrittenPattern& pattern) {
+    if (pattern.marksElsewhere) return false;
+    return std::any_of(pattern.rows.begin(), pattern.rows.end(), [](const WrittenRow& row) {
+        return goesToLandmark(row.elements) || slipsMarkers(row.elements);
+    });
 }
 
 WrittenRow settledRow(WrittenRow row, Side side, LandmarkFollower& needle) {

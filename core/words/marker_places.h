@@ -18,6 +18,9 @@ WrittenPattern unsettled(WrittenPattern pattern);
 // A stretch of the pattern goes to a landmark.
 bool goesToLandmark(const WrittenPattern& pattern);
 
+// Rows go to markers or slip them, and no words but the rows themselves say where these lie.
+bool placesItsMarkers(const WrittenPattern& pattern);
+
 // The row with such numbers in it as `needle` finds them, which works the row.
 WrittenRow settledRow(WrittenRow row, Side side, LandmarkFollower& needle);
 

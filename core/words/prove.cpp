@@ -25,7 +25,8 @@ class Prover {
         proof_.rows.resize(pattern_.rows.size());
         proof_.countNames = pattern_.counts;
         reach_ = {firstNeedle(castOn)};
-        if (pattern_.castOn && castOn && castOn->multiple == 0 && goesToLandmark(pattern_))
+        const bool fixed = pattern_.castOn && castOn && castOn->multiple == 0;
+        if (fixed && (goesToLandmark(pattern_) || placesItsMarkers(pattern_)))
             landmarks_.emplace(pattern_, size_);
         std::size_t again = 0;
         for (std::size_t i = 0; i < pattern_.rows.size(); ++i) {
@@ -108,6 +109,11 @@ class Prover {
     void work(std::size_t index, bool first) {
         const WrittenRow now = rowNow(index, first);
         RowAttempt taken = chooser_.choose(index, now, reach_, next_);
+        if (landmarks_ && !pattern_.marksElsewhere && taken.verdict == RowVerdict::Fits &&
+            !landmarks_->trouble().empty()) {
+            taken.verdict = RowVerdict::Uncountable;
+            taken.counted.uncountable = landmarks_->trouble();
+        }
         next_ += kVariablesPerRow;
         reach_ = after(reach_, taken);
         WrittenRowProof row;

@@ -16,11 +16,24 @@ namespace {
 constexpr std::size_t kMostMessages = 200;
 constexpr std::size_t kMostOwnStitches = 200;
 
+// A line that is no row, but for the one that begins the round: "place marker and join".
+bool speaksOfMarkers(const Line& line) {
+    if (line.empty() || beginsRow(line)) return false;
+    bool speaks = false;
+    for (TokenCursor at(line); !at.atEnd(); at.advance()) {
+        if (at.isWord({"join", "joining", "joined", "beg", "beginning", "bor", "start"}))
+            return false;
+        speaks = speaks || at.isWord({"marker", "markers", "pm", "mark", "marks"});
+    }
+    return speaks;
+}
+
 class Reader {
  public:
     Reader(std::string_view text, Wording wording) : text_(text), wording_(wording), lines_(text) {}
 
     ReadRows run() {
+        read_.pattern.marksElsewhere = std::any_of(lines_.begin(), lines_.end(), speaksOfMarkers);
         readHeadings();
         RowsReader(lines_, read_, {text_, wording_, sizes_}).read();
         checkRepeatFrom();

@@ -177,6 +177,7 @@ struct WrittenPattern {
     std::vector<RowsAgain> again;      // by ascending `after`
     std::vector<WrittenRow> rows;      // by ascending number; each row written out once
     std::vector<WrittenPiece> pieces;  // behind the first one, by ascending first row
+    bool marksElsewhere = false;       // words that are no rows speak of markers
 
     std::size_t sizeCount() const { return sizes.empty() ? 1 : sizes.size(); }
     const WrittenRow* findRow(int number) const;

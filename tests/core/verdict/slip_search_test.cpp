@@ -180,6 +180,17 @@ TEST(SlipSearch, HowFarAStretchGoesToAMarkerIsFoundAnewForEverySlip) {
     EXPECT_EQ(labelsOf(said).front(), "Rnd 4: put in yo as stitch 13, each time");
 }
 
+TEST(SlipSearch, AStretchMayEndAtAnotherPlaceBeforeItsMarker) {
+    const Report report = judged(
+        "Cast on 40 sts.\nRow 1: k20, pm, k20.\nRow 2: purl.\n"
+        "Row 3: k to 3 sts before m, k2tog, sm, ssk, k to end. (38 sts)\nRow 4: purl.\n"
+        "Row 5: k to 2 sts before m, k2tog, sm, ssk, k to end. (36 sts)\n");
+    const Finding* fault = findingOf(report, "uncountable");
+    ASSERT_NE(fault, nullptr);
+    EXPECT_EQ(fault->row, 3);
+    EXPECT_THAT(labelsOf(fault), testing::Contains("Row 3: work to 2 sts before the marker"));
+}
+
 TEST(SlipSearch, LikeRowsAreWordedAlike) {
     // An edging that grows by a stitch in one place; row 3 has lost one, and its like stand there.
     const Report report = judged(

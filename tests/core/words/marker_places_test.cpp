@@ -48,6 +48,24 @@ TEST(Landmarks, ARowThatMissesItsMarkerIsAtFault) {
     EXPECT_EQ(verdictOf(rounds + "Rnd 2: [k to 2 sts before m, k2tog, sm] 3 times, k9"), "row 2");
 }
 
+TEST(Landmarks, AMarkerThatDoesNotLieThereIsAFault) {
+    const std::string placed = "Cast on 12\nRow 1: k6, pm, k6\n";
+    // One stitch is left before the marker.
+    EXPECT_EQ(verdictOf(placed + "Row 2: p to 3 sts before m, p2tog, sm, p to end"), "row 2");
+    EXPECT_EQ(verdictOf(placed + "Row 2: p to 3 sts before m, p2tog, p1, sm, p to end"), "yes");
+    EXPECT_EQ(verdictOf(placed + "Row 2: purl, slipping markers"), "yes");
+    // One marker was placed, and two are spoken of.
+    EXPECT_EQ(verdictOf(placed + "Row 2: p to m, sm, p to m, sm, p to end"), "row 2");
+    EXPECT_EQ(verdictOf("Cast on 12\nRow 1: k to 3 sts before m, k2tog, k to end"), "row 1");
+    // Words between the rows may have placed others.
+    EXPECT_EQ(verdictOf("Cast on 12\n\nPlace a marker at each side of the centre.\n\n"
+                        "Row 1: k to 3 sts before m, k2tog, k to end"),
+              "yes");
+    const ReadRows read = readWritten(placed + "Row 2: p to 3 sts before m, p2tog, sm, p to end");
+    EXPECT_EQ(proveWritten(read.pattern).rows[1].counted.uncountable,
+              "it slips a marker where none lies");
+}
+
 TEST(Landmarks, PartsOfUnlikeLengthsAreRepeated) {
     const std::string yoke =
         "Cast on 62\nSet-up row (WS): p11, pm, p8, pm, p24, pm, p8, pm, p11\n"

@@ -183,7 +183,7 @@ TEST(Markers, SayHowFar) {
     EXPECT_EQ(countsOf(text, 0), "20 20 20 20");
     EXPECT_EQ(countsOf(text, 1), "24 24 24 24");
     // Nobody placed one.
-    EXPECT_EQ(countsOf("Cast on: 8\nRow 1: k to m, sm, yo, k to end"), "9");
+    EXPECT_EQ(verdictOf("Cast on: 8\nRow 1: k to m, sm, yo, k to end"), "row 1");
 }
 
 TEST(ReadErrors, AllOfATextAreTold) {
