@@ -11,7 +11,6 @@ namespace {
 // Witnesses repeat each other: log odds beyond which they count for little.
 constexpr double kSure = 6.0;
 constexpr double kBeyondSure = 0.1;
-constexpr int kWidest = 800;      // columns of a text that can be heard in the time
 constexpr double kUnseen = -4.0;  // log odds for a stitch that the text works nowhere else
 
 // Lengths of what stands outside the repeats and of the repeats by turns, in working order.

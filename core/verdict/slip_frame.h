@@ -13,6 +13,8 @@ namespace lacewright {
 // text as it may have been meant, with the row as it is written.
 class SlipFrame {
  public:
+    static constexpr int kWidest = 800;  // columns of a text that can be heard in the time
+
     // `text` holds the row, by index, as it may have been meant; `meant` are its stitches there,
     // `written` those it is written with. Null when the text cannot be drawn, or not this row.
     static std::unique_ptr<SlipFrame> make(const WrittenPattern& text, std::size_t row,

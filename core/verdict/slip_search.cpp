@@ -20,6 +20,7 @@ constexpr std::size_t kRowsTriedForClosing = 12;
 constexpr int kMostCost = 20'000;  // rows proven for one finding
 constexpr int kCostOfTrial = 3;
 constexpr std::size_t kRowsOfOneCost = 400;
+constexpr std::int64_t kStitchesOfOneCost = 1000;
 
 // Of proving so many rows; every row's counts are carried on to those behind it.
 int costOf(std::size_t rows) {
@@ -154,11 +155,21 @@ std::optional<Explanation> SlipSearch::explanation(std::size_t row, const SlipUn
     return found;
 }
 
+// Of following markers through every stitch, in every size.
+int SlipSearch::costOfFollowing() const {
+    std::int64_t stitches = 0;
+    for (const WrittenRowProof& row : proof_.rows) stitches += row.before.constant();
+    const auto all = stitches * static_cast<std::int64_t>(pattern_.sizeCount());
+    return static_cast<int>(std::clamp<std::int64_t>(all / kStitchesOfOneCost, 0, kMostCost));
+}
+
 void SlipSearch::tryRow(std::size_t row, const Finding& finding, std::vector<Explanation>& found) {
     std::optional<SlipWindow> window = SlipWindow::make(trial_, proof_, row, finding, size_);
-    const int all = costOf(pattern_.rows.size());
+    const int all =
+        costOf(pattern_.rows.size()) + (trial_.goesToLandmarks() ? costOfFollowing() : 0);
     const int cost = window ? costOf(window->rows()) : all;
     forEachSlip(trial_.said().rows[row], letters_, size_, [&](const SlipUndone& slip) {
+        cutShort_ = cutShort_ || costLeft_ <= 0;
         if (costLeft_ <= 0) return;
         costLeft_ -= cost;
         if (window && !window->mayExplain(slip.elements)) return;

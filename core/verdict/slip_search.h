@@ -27,6 +27,8 @@ class SlipSearch {
     // cannot be counted; the weights of a mere note add up to the chance that there is a slip at
     // all.
     Explained adviseOn(Finding& finding);
+    // What the searches so far could not do, as a sentence; empty when there is nothing to tell.
+    std::string limits() const;
 
  private:
     // slip_search.cpp
@@ -40,6 +42,7 @@ class SlipSearch {
     // What the trial now says, if that explains the finding; the trial is then reset.
     void addIfExplains(Explanation one, double odds, const Finding& finding,
                        std::vector<Explanation>& found);
+    int costOfFollowing() const;
     std::size_t statedWronglyBy(const WrittenProof& proof, const Finding& finding) const;
     std::optional<std::size_t> rowOf(const Finding& finding) const;
     bool explains(const WrittenProof& proof, const WrittenProof& written,
@@ -63,6 +66,7 @@ class SlipSearch {
     SlipEvidence evidence_;
     WordingOdds wording_;
     int costLeft_ = 0;  // rows that may still be proven for a finding
+    bool cutShort_ = false;
 };
 
 }  // namespace lacewright

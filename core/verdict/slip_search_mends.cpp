@@ -131,8 +131,9 @@ std::vector<Suspect> SlipSearch::suspectsIn(const std::vector<Explanation>& foun
 }
 
 SlipSearch::Explained SlipSearch::adviseOn(Finding& finding) {
-    if (pattern_.rows.size() > kMostRows) return Explained::Not;
     if (finding.severity == Severity::Note && !mayBeMeantToClose(proof_)) return Explained::Not;
+    cutShort_ = cutShort_ || pattern_.rows.size() > kMostRows;
+    if (pattern_.rows.size() > kMostRows) return Explained::Not;
     std::vector<Explanation> found = search(finding);
     if (found.empty()) return Explained::Not;
     // Rows that are not said to close may be meant as they are.
@@ -153,6 +154,20 @@ SlipSearch::Explained SlipSearch::adviseOn(Finding& finding) {
     }
     if (chosen.empty() || !found[chosen.front()].whole) return Explained::Alone;
     return inSize ? Explained::Size : Explained::Whole;
+}
+
+std::string SlipSearch::limits() const {
+    const bool wide = std::any_of(proof_.rows.begin(), proof_.rows.end(), [](const auto& row) {
+        return row.before.constant() > SlipFrame::kWidest;
+    });
+    if (wide && !cutShort_)
+        return "Rows of more than " + std::to_string(SlipFrame::kWidest) +
+               " stitches are not held against one another, so that mends stand in no order.";
+    if (!cutShort_) return {};
+    if (pattern_.rows.size() > kMostRows)
+        return "The text has more than " + std::to_string(kMostRows) +
+               " rows, and slips are not searched for in so many.";
+    return "The text is long, and not every slip in it was tried.";
 }
 
 }  // namespace lacewright

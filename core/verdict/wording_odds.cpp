@@ -6,8 +6,8 @@
 namespace lacewright {
 namespace {
 
-constexpr double kByChance = 0.03;      // that a wrong mend words the row like another
-constexpr double kStepByChance = 0.15;  // and that its numbers are then those foreseen
+constexpr double kByChance = 0.05;     // that a wrong mend words the row like another
+constexpr double kStepByChance = 0.3;  // and that its numbers are then those foreseen
 
 // Writes elements down without the numbers of plain stitches, times and what stretches leave.
 class Speller {

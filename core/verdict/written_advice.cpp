@@ -120,6 +120,16 @@ void adviseOnRows(const WrittenPattern& pattern, const std::vector<std::size_t>&
         }
     }
     report.findings = foldByMend(std::move(findings));
+    for (const auto& [size, search] : searches) {
+        const bool mends = std::any_of(report.findings.begin(), report.findings.end(),
+                                       [](const Finding& f) { return !f.mends.empty(); });
+        if (search.limits().empty() || (report.knittable && !mends)) continue;
+        Finding told;
+        told.rule = "text";
+        told.message = search.limits();
+        report.findings.insert(report.findings.begin(), std::move(told));
+        break;
+    }
     const auto& translator = translatorFor(sizes.front());
     report.suspects =
         suspectsOf(report.findings, translator ? translator->suspects() : std::vector<Suspect>());

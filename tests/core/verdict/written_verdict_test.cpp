@@ -168,6 +168,23 @@ Report judgedInAllSizes(const std::string& text) {
     return reportOnRows(read, sizes).report;
 }
 
+TEST(WrittenVerdict, WhatIsTooLongToBeSearchedIsSaid) {
+    const auto text = [](int rows, int wrong) {
+        std::string all = "Cast on 20\n";
+        for (int row = 1; row <= rows; ++row)
+            all += "Row " + std::to_string(row) + ": k" + (row == wrong ? "19" : "20") + "\n";
+        return all;
+    };
+    const auto saysSo = [](const Report& report) {
+        return std::any_of(report.findings.begin(), report.findings.end(), [](const Finding& f) {
+            return f.rule == "text" && f.message.find("600 rows") != std::string::npos;
+        });
+    };
+    EXPECT_TRUE(saysSo(judged(text(601, 300))));
+    EXPECT_FALSE(saysSo(judged(text(600, 300))));
+    EXPECT_FALSE(saysSo(judged(text(601, 0))));
+}
+
 TEST(WrittenVerdict, SizesShareANoteThatDiffersInNumbers) {
     const Report report = judgedInAllSizes(
         "To fit: S (M, L)\nCast on 20 (24, 28) sts.\nRow 1: BO 2 (3, 4) sts, k to end.\n");
