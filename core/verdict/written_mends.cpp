@@ -29,6 +29,7 @@ class MendedRows {
             addRedrawn(change, *mended, row, told.redrawn);
             told.reworked.push_back({writtenRow(row).number, idsOf(*mended, row, change.after)});
         }
+        if (changes.empty()) return std::nullopt;  // another cast-on is no matter of the rows
         told.label = join(changes, "; ");
         return told;
     }

@@ -94,6 +94,21 @@ TEST(WrittenVerdict, ARepeatThatAFixedCastOnIsNoMultipleOfIsMended) {
     EXPECT_FALSE(faults[0].mends.empty());
 }
 
+TEST(WrittenVerdict, NoRowIsNamedWhereTheCastOnIsMended) {
+    const auto faults =
+        faultsOf(judged("Cast on 27 sts.\n"
+                        "Row 1: k2, *yo, ssk, k4; rep from * to last 3 sts, k3.\n"
+                        "Row 2: purl.\n"
+                        "Row 3: k2, *k1, yo, ssk, k3; rep from * to last 3 sts, k3.\n"
+                        "Row 4: purl.\n"));
+    ASSERT_EQ(faults.size(), 1u);
+    const Finding& fault = faults[0];
+    ASSERT_GE(fault.mends.size(), 2u);
+    EXPECT_EQ(fault.mends[0].label, "Cast on 29 sts instead of 27");
+    EXPECT_EQ(fault.mends[1].label, "Cast on 23 sts instead of 27");
+    for (const Mend& mend : fault.mends) EXPECT_NE(mend.label, "");
+}
+
 TEST(WrittenVerdict, AStitchWrittenTwiceIsOneFaultThoughTwoRowsDoNotFit) {
     // Row 3 takes and leaves one more: 26 of 25, and row 5 then finds one more than it takes.
     const auto faults =
