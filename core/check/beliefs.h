@@ -18,6 +18,7 @@ struct RowBeliefs {
     std::vector<float> asRow;            // habits alone, to compare whole rows with one another
     std::vector<float> all;              // the rest of the row, as drawn, taken into account
     std::vector<Testimony::View> views;  // on the row, of every symmetry
+    std::vector<float> asGap;            // by x: log odds for no stitch against one; may be empty
     double inPlace = 0;                  // log odds for the row as a whole, of symmetries it keeps
 
     const float* of(int x) const { return &all[static_cast<std::size_t>(x * letters)]; }
@@ -52,6 +53,7 @@ class Beliefs {
     enum class Habits { OfOthers, OfAll };  // the cell itself left out, or taken in
     std::vector<float> habits(int y, Habits of) const;
     void addNeighbours(int y, std::vector<float>& weights) const;
+    std::vector<float> gapsBeside(int y) const;
     double pairOdds(std::size_t letter, std::size_t beside, int offset) const {
         const auto count = static_cast<std::size_t>(alphabet_.size());
         return pairOdds_[(static_cast<std::size_t>(offset + kReach) * count + letter) * count +
