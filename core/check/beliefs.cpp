@@ -1,8 +1,9 @@
 #include "core/check/beliefs.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
+
+#include "core/check/gap_habit.h"
 
 namespace lacewright {
 namespace {
@@ -13,10 +14,7 @@ constexpr double kLeastFigures = 0.004;   // a plain row may still hold a figure
 constexpr double kPlainEdge = 1.5;        // log odds against figures in an edge column without any
 constexpr float kTestimonyWeight = 0.5F;  // witnesses repeat each other
 constexpr float kNeighbourWeight = 0.34F;
-constexpr int kMostRows = 400;  // looked at around one: the search grows with their square
-// Cells above one another thought to have been seen: both or neither a gap, and one of two.
-constexpr double kAlikeBefore = 2;
-constexpr double kUnlikeBefore = 1;
+constexpr int kMostRows = 400;     // looked at around one: the search grows with their square
 constexpr double kUsualPairs = 2;  // pairs of the usual kind thought to have been seen as well
 
 // The rows around one that are few enough, and hold few enough figures, for the search of
@@ -94,7 +92,7 @@ RowBeliefs Beliefs::of(int row) const {
     const int y = row - grid_.firstRow();
     beliefs.apart = habits(y, Habits::OfOthers);
     beliefs.asRow = habits(y, Habits::OfAll);
-    beliefs.asGap = gapsBeside(y);
+    beliefs.asGap = gapOdds(grid_, alphabet_.noStitch, y);
     beliefs.all.assign(beliefs.apart.size(), 0.0F);
     std::vector<Alphabet::Letter> drawn;
     drawn.reserve(static_cast<std::size_t>(grid_.width()));
@@ -209,34 +207,6 @@ void Beliefs::addNeighbours(int y, std::vector<float>& weights) const {
             }
         }
     }
-}
-
-// Gaps of neighbouring rows stand above one another, as far as those of other rows do.
-std::vector<float> Beliefs::gapsBeside(int y) const {
-    if (alphabet_.noStitch == Alphabet::kNone) return {};
-    const auto isGap = [&](int x, int row) { return grid_.at(x, row) == alphabet_.noStitch; };
-    std::array<std::array<double, 2>, 2> pairs{
-        {{kAlikeBefore, kUnlikeBefore}, {kUnlikeBefore, kAlikeBefore}}};
-    for (int row = 0; row + 1 < grid_.height(); ++row) {
-        if (row == y || row + 1 == y) continue;
-        for (int x = 0; x < grid_.width(); ++x) {
-            const bool here = isGap(x, row);
-            const bool there = isGap(x, row + 1);
-            ++pairs[here][there];
-            ++pairs[there][here];
-        }
-    }
-    std::array<double, 2> odds{};  // by what stands beside
-    for (const std::size_t beside : {0, 1})
-        odds[beside] = std::log(pairs[1][beside] / (pairs[1][0] + pairs[1][1])) -
-                       std::log(pairs[0][beside] / (pairs[0][0] + pairs[0][1]));
-    std::vector<float> asGap(static_cast<std::size_t>(grid_.width()), 0.0F);
-    for (const int row : {y - 1, y + 1}) {
-        if (row < 0 || row >= grid_.height()) continue;
-        for (int x = 0; x < grid_.width(); ++x)
-            asGap[static_cast<std::size_t>(x)] += static_cast<float>(odds[isGap(x, row) ? 1 : 0]);
-    }
-    return asGap;
 }
 
 double Beliefs::weightOf(const RowBeliefs& beliefs, const std::vector<Alphabet::Letter>& letters,

@@ -53,7 +53,6 @@ class Beliefs {
     enum class Habits { OfOthers, OfAll };  // the cell itself left out, or taken in
     std::vector<float> habits(int y, Habits of) const;
     void addNeighbours(int y, std::vector<float>& weights) const;
-    std::vector<float> gapsBeside(int y) const;
     double pairOdds(std::size_t letter, std::size_t beside, int offset) const {
         const auto count = static_cast<std::size_t>(alphabet_.size());
         return pairOdds_[(static_cast<std::size_t>(offset + kReach) * count + letter) * count +

@@ -13,6 +13,7 @@ target_sources(core PRIVATE
     check/edge_advice.cpp
     check/edge_mends.cpp
     check/fold.cpp
+    check/gap_habit.cpp
     check/lone_orphan.cpp
     check/mend.cpp
     check/mend_trial.cpp

@@ -13,6 +13,7 @@ target_sources(core_tests PRIVATE
     core/check/companions_test.cpp
     core/check/expected_counts_test.cpp
     core/check/edge_mends_test.cpp
+    core/check/gap_habit_test.cpp
     core/check/habits_test.cpp
     core/check/hard_charts_test.cpp
     core/check/one_fault_test.cpp
