@@ -10,7 +10,8 @@ constexpr int kMostNotDrawn = 30;  // before a text is taken for one that makes 
 }  // namespace
 
 std::optional<double> SlipEvidence::of(const WrittenPattern& text, std::size_t row,
-                                       const PlacedRow& meant, const PlacedRow& written) {
+                                       const PlacedRow& meant, const PlacedRow& written,
+                                       std::size_t times) {
     std::vector<int> key{static_cast<int>(row)};
     for (const PlacedRow::Part& part : written.parts) key.push_back(static_cast<int>(part.length));
     for (const PlacedRow::Part& part : meant.parts) {
@@ -29,7 +30,7 @@ std::optional<double> SlipEvidence::of(const WrittenPattern& text, std::size_t r
         notDrawn_ += at->second == nullptr ? 1 : 0;
     }
     if (at->second == nullptr) return std::nullopt;
-    return at->second->evidence(meant);
+    return at->second->evidence(meant, times);
 }
 
 }  // namespace lacewright

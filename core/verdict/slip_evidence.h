@@ -15,10 +15,10 @@ class SlipEvidence {
  public:
     explicit SlipEvidence(std::size_t size) : size_(size) {}
 
-    // Log odds of the row as meant, which `text` holds, against the row as written. Nothing where
-    // they cannot be drawn.
+    // Log odds of the row as meant, which `text` holds, against the row as written: of one
+    // slip that shows so many times over. Nothing where they cannot be drawn.
     std::optional<double> of(const WrittenPattern& text, std::size_t row, const PlacedRow& meant,
-                             const PlacedRow& written);
+                             const PlacedRow& written, std::size_t times);
 
  private:
     std::size_t size_;

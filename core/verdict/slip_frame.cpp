@@ -232,7 +232,7 @@ double SlipFrame::weightOf(const Cells& cells, const Voice& voice) const {
     return voice.beliefs->weightOf(voice.row, letters) - gaps;
 }
 
-double SlipFrame::evidence(const PlacedRow& meant) const {
+double SlipFrame::evidence(const PlacedRow& meant, std::size_t times) const {
     const auto cells = cellsOf(meant);
     if (!cells) return kUnseen;
     const auto unseen = std::count_if(cells->begin(), cells->end(), [&](StitchIndex cell) {
@@ -242,7 +242,7 @@ double SlipFrame::evidence(const PlacedRow& meant) const {
     double evidence = kUnseen * static_cast<double>(unseen);
     for (const Voice& voice : voices_)
         evidence += (weightOf(*cells, voice) - voice.written) / static_cast<double>(voices_.size());
-    evidence /= copies_;  // a repeat that is drawn several times has one slip all the same
+    evidence /= static_cast<double>(times) * copies_;
     const double beyond = std::abs(evidence) - kSure;
     return beyond > 0 ? std::copysign(kSure + kBeyondSure * beyond, evidence) : evidence;
 }

@@ -21,9 +21,9 @@ class SlipFrame {
                                            std::size_t size, const PlacedRow& meant,
                                            const PlacedRow& written);
 
-    // Log odds of the row as it was meant against the row as written. Requires: its parts are as
-    // long as those of the row that the frame was made of.
-    double evidence(const PlacedRow& meant) const;
+    // Log odds of the row as it was meant against the row as written, with one slip that shows
+    // `times` over. Requires: its parts are as long as those of the row that the frame was made of.
+    double evidence(const PlacedRow& meant, std::size_t times) const;
 
  private:
     // Columns of one part of the straight chart, and how many stitches they hold.

@@ -150,7 +150,10 @@ std::optional<Explanation> SlipSearch::explanation(std::size_t row, const SlipUn
                                                           : placesOfNew(found.meant);
     if (found.places.empty()) return std::nullopt;
     if (isPlainRepeat(found.meant)) found.logOdds -= kPlainRepeat;
-    found.evidence = evidence_.of(trial_.worded(), row, found.meant, *written);
+    const bool each =
+        slip.kind != SlipUndone::Kind::Count && slip.kind != SlipUndone::Kind::Brackets;
+    found.evidence =
+        evidence_.of(trial_.worded(), row, found.meant, *written, each ? found.places.size() : 1);
     found.logOdds += mirrorOddsOf(found.meant) - mirrorOddsOf(*written);
     return found;
 }
