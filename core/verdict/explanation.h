@@ -20,6 +20,7 @@ struct Explanation {
     std::vector<std::size_t> places;
     Elements elements;                    // of the row as meant
     std::optional<WrittenCastOn> castOn;  // of In::CastOn: as meant
+    std::optional<std::size_t> piece;     // and of which piece behind the first one
     PlacedRow meant;
     // Of Rest, Count, Brackets and Stated: the number meant, and that written.
     Figure figure;

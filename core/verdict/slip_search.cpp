@@ -4,11 +4,9 @@
 #include <cmath>
 
 #include "core/check/advice.h"
-#include "core/verdict/figure_slips.h"
 #include "core/verdict/slip_letters.h"
 #include "core/verdict/slip_odds.h"
 #include "core/verdict/slip_window.h"
-#include "core/words/stitch_words.h"
 
 namespace lacewright {
 namespace {
@@ -79,6 +77,7 @@ std::vector<std::size_t> SlipSearch::rowsToTry(const Finding& finding) const {
     std::vector<std::size_t> rows;
     for (std::size_t row = *at + 1; row-- > 0;) {
         const bool own = !closing && pattern_.rows[row].number == finding.row;
+        if (pieceOf(pattern_.rows[row].number) != pieceOf(finding.row)) break;
         if (!pattern_.rows[row].isFor(size_) || (!own && isPlain(row))) continue;
         if (!holds(rows, trial_.textOf(row))) rows.push_back(trial_.textOf(row));
         // A row that contradicts itself is wrong in itself.
@@ -185,88 +184,14 @@ void SlipSearch::tryRow(std::size_t row, const Finding& finding, std::vector<Exp
     trial_.reset(row);
 }
 
-// All rows below those tried are worked plainly, and so is what is cast on.
-bool SlipSearch::mayBeCastOn(const Finding& finding, const std::vector<std::size_t>& rows) const {
-    if (finding.severity < Severity::Warning || rows.size() >= kRowsTried) return false;
-    return pattern_.castOn && pattern_.pieces.empty() && pattern_.castOn->forEach.empty();
-}
-
-void SlipSearch::tryCastOn(const Finding& finding, std::vector<Explanation>& found) {
-    Explanation one;
-    one.in = Explanation::In::CastOn;
-    for (const WrittenCastOn& castOn : castOnsNear(*pattern_.castOn, size_)) {
-        one.castOn = castOn;
-        trial_.castOn(castOn);
-        addIfExplains(one, castOnOdds(castOn, *pattern_.castOn), finding, found);
-    }
-}
-
-void SlipSearch::addIfExplains(Explanation one, double odds, const Finding& finding,
-                               std::vector<Explanation>& found) {
-    const WrittenProof proof = proveWritten(trial_.worded(), size_);
-    if (explains(proof, proof_, finding)) {
-        one.whole = isWhole(proof);
-        one.logOdds = odds + textOdds(pattern_, proof, 0);
-        found.push_back(std::move(one));
-    }
-    trial_.reset(0);
-}
-
-// The rows are right, and what they say of themselves is not.
-void SlipSearch::tryStated(const Finding& finding, std::vector<Explanation>& found) {
-    if (const auto row = rowOf(finding); row && proof_.rows[*row].stated) {
-        Explanation one;
-        one.in = Explanation::In::Stated;
-        one.row = *row;
-        one.figure = one.written = *pattern_.rows[*row].statedCount;
-        for (std::size_t size = 0; size < one.figure.bySize.size(); ++size) {
-            const AffineForm counted = proveWritten(pattern_, size).rows[*row].after;
-            if (!counted.isConstant()) return;
-            one.figure.bySize[size] = static_cast<int>(counted.constant());
-        }
-        trial_.state(*row, one.figure);
-        addIfExplains(one, statedOdds(one.figure, one.written), finding, found);
-        trial_.reset(*row);
-    }
-    for (std::size_t again = 0; again < pattern_.again.size(); ++again) {
-        const RowsAgain& rows = pattern_.again[again];
-        if (rows.last == finding.row && proof_.again[again].stated) tryAgain(again, finding, found);
-    }
-}
-
-// Rows are worked again another number of times than is said, or leave another count.
-void SlipSearch::tryAgain(std::size_t again, const Finding& finding,
-                          std::vector<Explanation>& found) {
-    const RowsAgain& rows = pattern_.again[again];
-    Explanation one;
-    one.row = again;
-    if (!rows.until) {
-        one.in = Explanation::In::Again;
-        one.written = rows.times;
-        for (Figure& times : figuresNear(rows.times, size_)) {
-            one.figure = std::move(times);
-            trial_.workAgain(again, one.figure);
-            addIfExplains(one, figureOdds(one.figure, one.written), finding, found);
-        }
-    }
-    if (!rows.stated) return;
-    one.in = Explanation::In::StatedAgain;
-    one.figure = one.written = *rows.stated;
-    for (std::size_t size = 0; size < one.figure.bySize.size(); ++size) {
-        const auto stated = proveWritten(pattern_, size).again[again].stated;
-        if (stated && stated->counted.isConstant())
-            one.figure.bySize[size] = static_cast<int>(stated->counted.constant());
-    }
-    trial_.stateAgain(again, one.figure);
-    addIfExplains(one, statedOdds(one.figure, one.written), finding, found);
-}
-
 std::vector<Explanation> SlipSearch::search(const Finding& finding) {
     std::vector<Explanation> found;
     costLeft_ = kMostCost;
     const std::vector<std::size_t> rows = rowsToTry(finding);
     for (const std::size_t row : rows) tryRow(row, finding, found);
-    if (mayBeCastOn(finding, rows)) tryCastOn(finding, found);
+    // All rows below those tried are worked plainly, and so is what is cast on.
+    if (finding.severity >= Severity::Warning && rows.size() < kRowsTried)
+        tryCastOn(finding, found);
     if (finding.rule == "stated-count") tryStated(finding, found);
     weighEvidence(found, finding.severity == Severity::Note);
     std::stable_sort(found.begin(), found.end(),

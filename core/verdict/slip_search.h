@@ -34,14 +34,7 @@ class SlipSearch {
     // slip_search.cpp
     std::vector<Explanation> search(const Finding& finding);
     std::vector<std::size_t> rowsToTry(const Finding& finding) const;
-    bool mayBeCastOn(const Finding& finding, const std::vector<std::size_t>& rows) const;
     void tryRow(std::size_t row, const Finding& finding, std::vector<Explanation>& found);
-    void tryCastOn(const Finding& finding, std::vector<Explanation>& found);
-    void tryStated(const Finding& finding, std::vector<Explanation>& found);
-    void tryAgain(std::size_t again, const Finding& finding, std::vector<Explanation>& found);
-    // What the trial now says, if that explains the finding; the trial is then reset.
-    void addIfExplains(Explanation one, double odds, const Finding& finding,
-                       std::vector<Explanation>& found);
     int costOfFollowing() const;
     std::size_t statedWronglyBy(const WrittenProof& proof, const Finding& finding) const;
     std::optional<std::size_t> rowOf(const Finding& finding) const;
@@ -50,6 +43,16 @@ class SlipSearch {
     std::optional<Explanation> explanation(std::size_t row, const SlipUndone& slip,
                                            const WrittenProof& proof);
     bool isPlain(std::size_t row) const;
+
+    // slip_search_counts.cpp
+    std::optional<std::size_t> pieceOf(int row) const;
+    const std::optional<WrittenCastOn>& castOnOf(std::optional<std::size_t> piece) const;
+    void tryCastOn(const Finding& finding, std::vector<Explanation>& found);
+    void tryStated(const Finding& finding, std::vector<Explanation>& found);
+    void tryAgain(std::size_t again, const Finding& finding, std::vector<Explanation>& found);
+    // What the trial now says, if that explains the finding; the trial is then reset.
+    void addIfExplains(Explanation one, double odds, const Finding& finding,
+                       std::vector<Explanation>& found);
 
     // slip_search_mends.cpp
     std::vector<Suspect> suspectsIn(const std::vector<Explanation>& found, double chance) const;

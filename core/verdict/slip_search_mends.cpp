@@ -24,7 +24,7 @@ bool SlipSearch::mendsEverySize(Explanation& explanation, const Finding& finding
             trial_.word(explanation.row, explanation.elements);
             break;
         case Explanation::In::CastOn:
-            trial_.castOn(*explanation.castOn);
+            trial_.castOn(*explanation.castOn, explanation.piece);
             break;
         case Explanation::In::Stated:
             trial_.state(explanation.row, explanation.figure);
@@ -64,7 +64,7 @@ Mend SlipSearch::mendFor(const Explanation& one) const {
         case Explanation::In::Stitches:
             return mendOf(pattern_.rows[one.row], placedRow(pattern_, one.row, proof_, size_), one);
         case Explanation::In::CastOn:
-            mend.label = castOnMend(*one.castOn, *pattern_.castOn);
+            mend.label = castOnMend(*one.castOn, *castOnOf(one.piece));
             break;
         case Explanation::In::Stated:
             mend.label = pattern_.rows[one.row].label + ": say " + figure + " sts" + instead;

@@ -24,8 +24,8 @@ void SlipTrial::word(std::size_t row, const Elements& elements) {
     settled_.reset();
 }
 
-void SlipTrial::castOn(const WrittenCastOn& castOn) {
-    trial_.castOn = castOn;
+void SlipTrial::castOn(const WrittenCastOn& castOn, std::optional<std::size_t> piece) {
+    (piece ? trial_.pieces[*piece].castOn : trial_.castOn) = castOn;
     settled_.reset();
 }
 
@@ -48,6 +48,7 @@ void SlipTrial::reset(std::size_t row) {
     word(row, said_.rows[row].elements);
     trial_.again = said_.again;
     trial_.castOn = said_.castOn;
+    trial_.pieces = said_.pieces;
     trial_.rows[row].statedCount = said_.rows[row].statedCount;
 }
 

@@ -21,7 +21,8 @@ class SlipTrial {
 
     // The row, and every one with the same text, says this.
     void word(std::size_t row, const Elements& elements);
-    void castOn(const WrittenCastOn& castOn);
+    // Of the piece, counted from 0 behind the first one; nothing: of that.
+    void castOn(const WrittenCastOn& castOn, std::optional<std::size_t> piece);
     // The row says that it leaves so many stitches.
     void state(std::size_t row, const Figure& count);
     // Rows are worked again so often, and are said to leave so many stitches then.

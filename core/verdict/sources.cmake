@@ -9,6 +9,7 @@ target_sources(core PRIVATE
     verdict/slip_letters.cpp
     verdict/slip_odds.cpp
     verdict/slip_search.cpp
+    verdict/slip_search_counts.cpp
     verdict/slip_search_mends.cpp
     verdict/slip_trial.cpp
     verdict/slip_window.cpp

@@ -42,6 +42,17 @@ void StraightAdvice::adviseOn(Finding& finding) const {
     }
 }
 
+namespace {
+
+// Where nothing miscounts, a stitch or two may be mistaken; that a whole stretch stands one further
+// on takes two slips that make up for one another.
+bool movesStitches(const Mend& mend) {
+    constexpr std::size_t kMost = 2;
+    return mend.redrawn.size() > kMost;
+}
+
+}  // namespace
+
 std::vector<Finding> StraightAdvice::oddFindings() const {
     std::vector<Finding> findings;
     for (const Finding& odd : report_.findings) {
@@ -51,7 +62,7 @@ std::vector<Finding> StraightAdvice::oddFindings() const {
         finding.columns.clear();
         finding.suspects = translated(odd.suspects);
         finding.mends = translated(odd.mends);
-        if (finding.mends.empty()) continue;
+        if (finding.mends.empty() || movesStitches(finding.mends.front())) continue;
         finding.message = "Beside the other rows this looks out of place: \"" +
                           finding.mends.front().label + "\" would agree with them.";
         findings.push_back(std::move(finding));

@@ -153,7 +153,9 @@ class Account {
     }
 
     void tellBalance(const WrittenRowProof& row) {
-        if (row.counted.toUnknownPlace) {
+        // Behind a row that does not fit it follows that the markers are lost.
+        const bool lost = !proof_.faulty.empty() && proof_.firstFault()->number < row.number;
+        if (row.counted.toUnknownPlace && !lost) {
             add(finding("marker", Severity::Note, row.number,
                         label(row.number) +
                             " goes to a marker or the like, and nothing says where that is; only "

@@ -39,6 +39,16 @@ TEST(FigureSlips, TheCastOnMayBeWrong) {
     EXPECT_EQ(findingOf(report, "continuity"), nullptr);
 }
 
+TEST(FigureSlips, SoMayThatOfAPieceBehindTheFirst) {
+    const Report report = judged(
+        "Bonnet\nCast on 60 sts.\nRow 1: *k1, p1; rep from * to end.\nRow 2: purl.\n\nMittens\n"
+        "Cast on 34 sts.\nRow 1: *k2, p2; rep from * to end.\n"
+        "Row 2: k1, *yo, k2tog, k1; rep from * to last st, k1.\n");
+    const Finding* fault = findingOf(report, "cast-on");
+    ASSERT_NE(fault, nullptr);
+    EXPECT_EQ(labelsOf(fault).front(), "Cast on 32 sts instead of 34");
+}
+
 TEST(FigureSlips, ACountThatARowIsSaidToLeaveMayBeWrong) {
     const std::string rows =
         "Cast on 8 sts and join.\nRnd 1: *yo, k1; rep from * around. (16 sts)\nRnd 2: *yo, k2; rep "
