@@ -47,6 +47,20 @@ void collect(const Elements& elements, std::vector<Working>& letters) {
     }
 }
 
+// "p5tog" and "p3tog" for "p4tog".
+void addNeighbours(const Working& letter, std::vector<Working>& letters) {
+    constexpr int kFewest = 4;
+    const std::size_t at = letter.term.find_first_of("0123456789");
+    if (letter.takes < kFewest || letter.makes != 1 || at == std::string::npos) return;
+    const std::size_t end = letter.term.find_first_not_of("0123456789", at);
+    for (const int number : {letter.takes - 1, letter.takes + 1}) {
+        std::string term = letter.term;
+        term.replace(at, std::min(end, term.size()) - at, std::to_string(number));
+        const ReadRows read = readWritten("Row 1: " + term);
+        if (!read.hasErrors()) collect(read.pattern.rows.front().elements, letters);
+    }
+}
+
 }  // namespace
 
 bool sameWork(const Working& a, const Working& b) {
@@ -80,6 +94,7 @@ std::vector<Working> lettersOf(const WrittenPattern& pattern) {
     std::vector<Working> more;
     collect(usual.pattern.rows.front().elements, more);
     const std::size_t own = letters.size();
+    for (std::size_t i = 0; i < own; ++i) addNeighbours(letters[i], more);
     for (const Working& letter : more) {
         const bool known = std::any_of(letters.begin(), letters.begin() + static_cast<long>(own),
                                        [&](const Working& other) { return areOne(letter, other); });

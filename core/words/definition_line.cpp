@@ -89,6 +89,13 @@ std::optional<Defined> knownAs(std::vector<Token> name, const Vocabulary& vocabu
     return Defined{term.takes.with(match->number), term.makes.with(match->number), true};
 }
 
+// "Nupp: (k1, yo, k1) in next st": a stitch that is known, explained by what it is worked into.
+bool explainsStitch(const TokenCursor& at, const Vocabulary& vocabulary) {
+    const auto match = vocabulary.match(at.tokens(), at.position());
+    return match && match->term->role == TermRole::Stitch &&
+           at.is(TokenKind::Colon, match->tokens) && at.is(TokenKind::Open, match->tokens + 1);
+}
+
 }  // namespace
 
 bool parseDefinitionsOpening(TokenCursor& at) {
@@ -110,8 +117,9 @@ std::optional<std::vector<OwnStitch>> parseDefinitions(const TokenCursor& line, 
                                                        Wording wording,
                                                        const std::vector<OwnStitch>& earlier) {
     TokenCursor at = line;
-    if (nameLength(at, inList) == 0) return {};
     Vocabulary vocabulary(wording);
+    inList = inList || explainsStitch(at, vocabulary);
+    if (nameLength(at, inList) == 0) return {};
     for (const OwnStitch& own : earlier) vocabulary.define(own.name, own.takes, own.makes);
     std::vector<OwnStitch> all;
     while (const std::size_t length = nameLength(at, inList)) {

@@ -191,6 +191,17 @@ TEST(SlipSearch, AStretchMayEndAtAnotherPlaceBeforeItsMarker) {
     EXPECT_THAT(labelsOf(fault), testing::Contains("Row 3: work to 2 sts before the marker"));
 }
 
+TEST(SlipSearch, AsManyStitchesTogetherAsTheRowBelowMadeOfOne) {
+    const Report report = judged(
+        "Nupp: (k1, yo, k1, yo, k1) in same st\nCast on a multiple of 4 sts plus 1.\n"
+        "Row 1: k2, *nupp, k3; rep from * to last 3 sts, nupp, k2.\n"
+        "Row 2: p2, *p4tog, p3; rep from * to last 7 sts, p5tog, p2.\n");
+    const Finding* fault = findingOf(report, "continuity");
+    ASSERT_NE(fault, nullptr);
+    EXPECT_EQ(labelsOf(fault).front(),
+              "Row 2: work p5tog instead of p4tog, stitch 1 of the repeat");
+}
+
 TEST(SlipSearch, LikeRowsAreWordedAlike) {
     // An edging that grows by a stitch in one place; row 3 has lost one, and its like stand there.
     const Report report = judged(
