@@ -150,6 +150,10 @@ void RowSolver::share(const AffineForm& equation) {
 bool RowSolver::isWhole(const AffineForm& loops, std::int64_t each) {
     if (divisible(loops, each) || !needle_.ties_.divisible(loops, each).empty()) return true;
     const auto bad = [each](std::int64_t value) { return value < 0 || value % each != 0; };
+    if (loops.isConstant() && loops.constant() < 0) {
+        fail(FitKind::TooFew, loops, bad);
+        return false;
+    }
     if (fail(FitKind::NotWhole, loops, bad)) findResidue(loops, each);
     return false;
 }

@@ -70,6 +70,8 @@ TEST(Needle, RaisesTheSmallestCountInsteadOfWorkingANegativeNumber) {
 TEST(Needle, RefusesANegativeNumberOfRepeats) {
     Needle needle({0, 4}, kR);
     EXPECT_EQ(needle.fit(form(6, {{0, 2}})).kind, FitKind::TooFew);
+    // Nor is it a matter of what is left over where there are fewer loops than lie outside.
+    EXPECT_EQ(Needle({0, 5}, kR).fit(form(6, {{0, 2}})).kind, FitKind::TooFew);
 }
 
 TEST(Needle, ADemandSettlesASecondStarredRepeat) {
