@@ -118,7 +118,10 @@ class Adviser {
                    f.row == chart_.rowNumber(1);
         });
         if (upper == findings.end() || search_.logApart(0) > -kSureApart) return;
+        std::vector<Finding> more = std::move(upper->folded);
+        upper->folded.clear();
         lower->folded.push_back(std::move(*upper));
+        std::move(more.begin(), more.end(), std::back_inserter(lower->folded));
         findings.erase(upper);
     }
 
