@@ -94,9 +94,12 @@ class MendedRows {
         if (here % 2 == 1) return words + " of " + repeatInWords(here / 2);
         const bool first = partOf(worked.front()) == here;
         const bool leftwards = worked.front() < worked.back();
-        // Of the repeats beside it the one that is worked before, or else the one behind.
-        const std::size_t beside = here / 2 - (leftwards != first ? 1 : 0);
-        return words + (first ? " before " : " after ") + repeatInWords(beside);
+        // Before the repeat that is worked next or after the one worked last, where there is one.
+        const bool hasNext = leftwards ? here / 2 < straight_.chart.repeats.size() : here > 0;
+        const bool hasLast = leftwards ? here > 0 : here / 2 < straight_.chart.repeats.size();
+        const bool before = first ? hasNext : !hasLast;
+        const std::size_t beside = here / 2 - (leftwards != before ? 1 : 0);
+        return words + (before ? " before " : " after ") + repeatInWords(beside);
     }
 
     RowChange changeIn(const Chart& mended, int row) const {
