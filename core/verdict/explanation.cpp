@@ -136,9 +136,10 @@ Mend mendOf(const WrittenRow& row, const std::optional<PlacedRow>& written,
                           ", from " + explanation.meant.placeInWords(at) + " on";
             break;
         case SlipUndone::Kind::Brackets:
-            mend.label += "work the brackets " + figureText(explanation.figure.bySize) +
-                          " times instead of " + figureText(explanation.written.bySize) +
-                          ", from " + explanation.meant.placeInWords(at) + " on";
+            mend.label += "work the " + explanation.term + " " +
+                          figureText(explanation.figure.bySize) + " times instead of " +
+                          figureText(explanation.written.bySize) + ", from " +
+                          explanation.meant.placeInWords(at) + " on";
             break;
     }
     const bool stitches = explanation.kind == SlipUndone::Kind::PutIn ||

@@ -87,8 +87,8 @@ std::string castOnMend(const WrittenCastOn& meant, const WrittenCastOn& written)
     std::string words = "Cast on a multiple of " + multiple + " sts";
     if (meant.plus == written.plus) return words + insteadOf + figureText(written.multiple.bySize);
     if (meant.plus != Figure(0)) words += " plus " + plus;
-    return words + insteadOf +
-           (written.plus == Figure(0) ? "without more" : "plus " + figureText(written.plus.bySize));
+    if (written.plus == Figure(0)) return words + insteadOf + "a multiple of " + multiple + " sts";
+    return words + insteadOf + "plus " + figureText(written.plus.bySize);
 }
 
 }  // namespace lacewright

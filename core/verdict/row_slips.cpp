@@ -155,9 +155,11 @@ class Visitor {
         auto& group = std::get<Group>(other.what);
         if (group.body.empty() || group.orTimes) return;
         group.body.front().place = kNewPlace;
+        SlipUndone slip{Kind::Brackets, {}, {}};
+        slip.meant.term = group.starred ? "repeat" : "brackets";
         otherFigures(
-            {Kind::Brackets, {}, {}}, other, 1,
-            [](Element& e) -> Figure& { return std::get<Group>(e.what).times; }, with);
+            slip, other, 1, [](Element& e) -> Figure& { return std::get<Group>(e.what).times; },
+            with);
     }
 
     // One more and one fewer are a stitch put in or left out.

@@ -12,8 +12,10 @@ struct SlipUndone {
     // Brackets: stitches, or brackets, are worked another number of times.
     enum class Kind : std::uint8_t { Reworked, PutIn, LeftOut, Rest, Count, Brackets };
     Kind kind = Kind::Reworked;
-    Elements elements;   // of the row, as it was meant
-    Working meant;       // the stitch that was meant, once; of one left out again, that one
+    Elements elements;  // of the row, as it was meant
+    // The stitch that was meant, once; of one left out again, that one. Its term of Brackets tells
+    // them from a repeat.
+    Working meant;
     bool twice = false;  // a stitch left out again stands beside its like
     // Of Rest, Count and Brackets: the number that was meant, and that which is written.
     Figure figure = {};

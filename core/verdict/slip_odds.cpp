@@ -209,7 +209,11 @@ bool isPlainRepeat(const PlacedRow& row) {
 }
 
 double textOdds(const WrittenPattern& pattern, const WrittenProof& proof, std::size_t row) {
-    const auto unexplained = proof.faulty.size() + statedWrongly(proof);
+    // A marker that is lost explains nothing either.
+    const auto lost = std::count_if(proof.rows.begin(), proof.rows.end(),
+                                    [](const auto& of) { return of.counted.toUnknownPlace; });
+    const auto unexplained =
+        proof.faulty.size() + statedWrongly(proof) + static_cast<std::size_t>(lost);
     double odds = -kAnotherSlip * static_cast<double>(unexplained) + balanceOf(proof) +
                   agreementOf(proof, row);
     const auto& closes = pattern.repeatFrom ? proof.closesFrom : proof.closes;
