@@ -6,8 +6,10 @@
 namespace lacewright {
 namespace {
 
-constexpr double kByChance = 0.05;     // that a wrong mend words the row like another
-constexpr double kStepByChance = 0.3;  // and that its numbers are then those foreseen
+constexpr double kByChance = 0.05;       // that a wrong mend words the row like another
+constexpr double kRepeatAlike = 1.8;     // log odds of a repeat that another row has as well
+constexpr std::size_t kFewestAlike = 4;  // elements of such a repeat
+constexpr double kStepByChance = 0.3;    // and that its numbers are then those foreseen
 
 // Writes elements down without the numbers of plain stitches, times and what stretches leave.
 class Speller {
@@ -60,6 +62,24 @@ class Speller {
     std::vector<int>& numbers_;
 };
 
+// What the row stars, each with its numbers.
+std::vector<std::string> repeatsOf(const Elements& elements) {
+    std::vector<std::string> all;
+    for (const Element& element : elements) {
+        const auto* group = std::get_if<Group>(&element.what);
+        const auto* stretch = std::get_if<Stretch>(&element.what);
+        const Elements* body = group != nullptr && group->starred       ? &group->body
+                               : stretch != nullptr && stretch->starred ? &stretch->body
+                                                                        : nullptr;
+        if (body == nullptr || body->size() < kFewestAlike) continue;
+        std::vector<int> numbers;
+        std::string& words = all.emplace_back();
+        Speller(words, numbers).spell(*body);
+        for (const int number : numbers) words += std::to_string(number) + " ";
+    }
+    return all;
+}
+
 }  // namespace
 
 WordingOdds::Wording WordingOdds::wordingOf(const Elements& elements) {
@@ -80,6 +100,7 @@ WordingOdds::WordingOdds(const SlipTrial& trial) {
         rowNumbers_.push_back(rows[row].number);
         wordings_.push_back(wordingOf(rows[row].elements));
         if (wordings_.back().words.empty() || textOf_.back() != row) continue;
+        for (std::string& words : repeatsOf(rows[row].elements)) repeats_.emplace(words, row);
         rows_[wordings_.back().words].push_back(row);
         ++texts_;
     }
@@ -133,6 +154,14 @@ double WordingOdds::stepOdds(std::size_t row, const Wording& wording) const {
                                        : std::log((1 - share) / (1 - kStepByChance));
 }
 
+bool WordingOdds::repeatsLikeAnother(std::size_t row, const Elements& elements) const {
+    const std::vector<std::string> own = repeatsOf(elements);
+    return std::any_of(own.begin(), own.end(), [&](const std::string& words) {
+        const auto [first, last] = repeats_.equal_range(words);
+        return std::any_of(first, last, [&](const auto& other) { return other.second != row; });
+    });
+}
+
 double WordingOdds::of(std::size_t row, const Elements& elements) const {
     const Wording wording = wordingOf(elements);
     const std::size_t own = textOf_[row];
@@ -149,7 +178,10 @@ double WordingOdds::of(std::size_t row, const Elements& elements) const {
     }
     const std::size_t seen = texts_ - (wordings_[own].words.empty() ? 0 : 1);
     const double share = (static_cast<double>(alike) + 1) / (static_cast<double>(seen) + 2);
-    if (others(wording.words) == 0) return std::log((1 - share) / (1 - kByChance));
+    if (others(wording.words) == 0) {
+        return std::log((1 - share) / (1 - kByChance)) +
+               (repeatsLikeAnother(own, elements) ? kRepeatAlike : 0);
+    }
     return std::log(share / kByChance) + stepOdds(own, wording);
 }
 

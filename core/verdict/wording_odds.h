@@ -28,12 +28,14 @@ class WordingOdds {
     std::optional<std::vector<int>> foreseen(std::size_t row, const std::string& words,
                                              std::size_t without) const;
     double stepOdds(std::size_t row, const Wording& wording) const;
+    bool repeatsLikeAnother(std::size_t row, const Elements& elements) const;
 
     std::vector<Wording> wordings_;                         // by row
     std::vector<std::size_t> textOf_;                       // by row
     std::vector<int> rowNumbers_;                           // by row
     std::map<std::string, std::vector<std::size_t>> rows_;  // first rows of a text, by words
     std::size_t texts_ = 0;
+    std::multimap<std::string, std::size_t> repeats_;  // rows by what they repeat, numbers and all
 };
 
 }  // namespace lacewright

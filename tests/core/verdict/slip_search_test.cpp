@@ -191,6 +191,18 @@ TEST(SlipSearch, AStretchMayEndAtAnotherPlaceBeforeItsMarker) {
     EXPECT_THAT(labelsOf(fault), testing::Contains("Row 3: work to 2 sts before the marker"));
 }
 
+TEST(SlipSearch, ARepeatIsWhatItIsInAnotherRow) {
+    // 4 x 16 between the markers, as row 3 says.
+    const Report report = judged(
+        "Cast on 82 sts.\nRow 1: k9, pm, *k2tog, yo, k5, yo, ssk, k6; rep from * 3 times more, pm, "
+        "k9.\nRow 2: p to m, sm, p to m, sm, p to end.\n"
+        "Row 3: k2, ssk, k to m, sm, *k2tog, yo, k5, yo, ssk, k7; rep from * to m, sm, k to last 4 "
+        "sts, k2tog, k2. (80 sts)\nRow 4: purl.\n");
+    const Finding* fault = findingOf(report, "cast-on");
+    ASSERT_NE(fault, nullptr);
+    EXPECT_EQ(labelsOf(fault).front(), "Row 1: put in k as stitch 25, each time");
+}
+
 TEST(SlipSearch, AsManyStitchesTogetherAsTheRowBelowMadeOfOne) {
     const Report report = judged(
         "Nupp: (k1, yo, k1, yo, k1) in same st\nCast on a multiple of 4 sts plus 1.\n"
