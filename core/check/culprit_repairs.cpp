@@ -1,9 +1,9 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/check/cast_ons.h"
 #include "core/check/culprits.h"
 #include "core/check/log_odds.h"
+#include "core/check/nearest_cast_ons.h"
 #include "core/check/slips.h"
 #include "core/count/tally.h"
 

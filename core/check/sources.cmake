@@ -4,11 +4,12 @@ target_sources(core PRIVATE
     check/assembly.cpp
     check/balance_habit.cpp
     check/beliefs.cpp
-    check/cast_ons.cpp
+    check/nearest_cast_ons.cpp
     check/check.cpp
     check/clean_edges.cpp
     check/companions.cpp
     check/culprit_repairs.cpp
+    check/culprit_runs.cpp
     check/culprits.cpp
     check/edge_advice.cpp
     check/edge_mends.cpp

@@ -1,7 +1,7 @@
 target_sources(core_tests PRIVATE
     core/check/advice_test.cpp
     core/check/cast_on_test.cpp
-    core/check/cast_ons_test.cpp
+    core/check/nearest_cast_ons_test.cpp
     core/check/check_test.cpp
     core/check/checker_test.cpp
     core/check/knitter_test.cpp

@@ -1,4 +1,4 @@
-#include "core/check/cast_ons.h"
+#include "core/check/nearest_cast_ons.h"
 
 #include <gmock/gmock.h>
 
@@ -20,7 +20,7 @@ AffineForm form(int constant, std::initializer_list<int> each) {
     return takes;
 }
 
-TEST(CastOns, OfAFixedCountAreTheNearestThatARowUsesUp) {
+TEST(NearestCastOns, OfAFixedCountAreTheNearestThatARowUsesUp) {
     EXPECT_THAT(castOnsFor({0, 27}, form(5, {6})), ElementsAre(CastOn{0, 29}, CastOn{0, 23}));
     EXPECT_THAT(castOnsFor({0, 4}, form(5, {6})), ElementsAre(CastOn{0, 11}));
     EXPECT_THAT(castOnsFor({0, 27}, form(29, {})), ElementsAre(CastOn{0, 29}));
@@ -28,7 +28,7 @@ TEST(CastOns, OfAFixedCountAreTheNearestThatARowUsesUp) {
     EXPECT_THAT(castOnsFor({0, 26}, form(5, {4, 6})), ElementsAre(CastOn{0, 27}, CastOn{0, 25}));
 }
 
-TEST(CastOns, OfAMultipleIsTheOneOfEveryNumberOfRepeats) {
+TEST(NearestCastOns, OfAMultipleIsTheOneOfEveryNumberOfRepeats) {
     EXPECT_THAT(castOnsFor({6, 2}, form(3, {6})), ElementsAre(CastOn{6, 3}));
     EXPECT_THAT(castOnsFor({6, 2}, form(3, {4, 6})), IsEmpty());
     EXPECT_THAT(castOnsFor({6, 2}, form(3, {})), IsEmpty());
@@ -41,7 +41,7 @@ Chart eyelets(CastOn castOn) {
     return test::withRepeat(chart, "A", 3, 8);
 }
 
-TEST(CastOns, WhereAllRowsFitOneAnotherTheCastOnIsMended) {
+TEST(NearestCastOns, WhereAllRowsFitOneAnotherTheCastOnIsMended) {
     for (const CastOn& wrong : {CastOn{6, 2}, CastOn{5, 3}, CastOn{0, 28}}) {
         const Chart chart = eyelets(wrong);
         Report report = check(chart);
@@ -56,7 +56,7 @@ TEST(CastOns, WhereAllRowsFitOneAnotherTheCastOnIsMended) {
     }
 }
 
-TEST(CastOns, AWrongCellOfTheFirstRowIsNoWrongCastOn) {
+TEST(NearestCastOns, AWrongCellOfTheFirstRowIsNoWrongCastOn) {
     Chart chart = eyelets({6, 3});
     chart.rows.replace(0, test::rowOf("k*2 k k*2 k2tog k*3"));  // knit for the yarn over: 10 taken
     Report report = check(chart);

@@ -1,4 +1,4 @@
-#include "core/check/cast_ons.h"
+#include "core/check/nearest_cast_ons.h"
 
 #include <algorithm>
 #include <cstdlib>
