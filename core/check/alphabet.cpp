@@ -1,7 +1,9 @@
 #include "core/check/alphabet.h"
 
 #include <algorithm>
+#include <optional>
 
+#include "core/check/mirror_partner.h"
 #include "core/check/turned_rows.h"
 #include "core/check/usual_stitches.h"
 
@@ -40,19 +42,21 @@ std::vector<StitchIndex> chosenStitches(const StitchCatalogue& stitches,
         return std::pair(isGap(b), cells[a]) > std::pair(isGap(a), cells[b]);
     });
     if (chosen.size() > Alphabet::kMaxLetters) chosen.resize(Alphabet::kMaxLetters);
-    const auto add = [&](std::string_view id) {
-        const auto index = stitches.find(id);
+    const auto add = [&](std::optional<StitchIndex> index) {
         if (!index || !takesPart(stitches, *index) || chosen.size() >= Alphabet::kMaxLetters)
             return;
         if (std::find(chosen.begin(), chosen.end(), *index) == chosen.end())
             chosen.push_back(*index);
     };
-    for (std::size_t i = 0, drawn = chosen.size(); i < drawn; ++i) add(stitches[chosen[i]].mirror);
-    for (const char* id : {"k", "yo", "k2tog", "ssk"}) add(id);
+    for (std::size_t i = 0, drawn = chosen.size(); i < drawn; ++i)
+        add(mirrorPartner(stitches, chosen[i], cells));
+    for (const char* id : {"k", "yo", "k2tog"}) add(stitches.find(id));
+    if (const auto leansRight = stitches.find("k2tog"))
+        add(mirrorPartner(stitches, *leansRight, cells));
     const bool hasDouble = std::any_of(chosen.begin(), chosen.end(), [&](StitchIndex i) {
         return stitches[i].takes == 3 && stitches[i].makes == 1;
     });
-    if (!hasDouble) add("sk2p");
+    if (!hasDouble) add(stitches.find("sk2p"));
     return chosen;
 }
 
@@ -101,7 +105,8 @@ void countLetters(const Chart& chart, Alphabet& alphabet) {
 Alphabet alphabetOf(const Chart& chart) {
     const StitchCatalogue& stitches = *chart.stitches;
     Alphabet alphabet;
-    alphabet.stitches = chosenStitches(stitches, cellsOfEach(chart));
+    const auto cells = cellsOfEach(chart);
+    alphabet.stitches = chosenStitches(stitches, cells);
     alphabet.letterOf.assign(stitches.size() + 1, Alphabet::kNone);
     for (int letter = 0; letter < alphabet.size(); ++letter) {
         alphabet.letterOf[alphabet.stitches[static_cast<std::size_t>(letter)]] =
@@ -111,8 +116,7 @@ Alphabet alphabetOf(const Chart& chart) {
     countLetters(chart, alphabet);
     for (const StitchIndex index : alphabet.stitches) {
         const Stitch& stitch = stitches[index];
-        const auto mirror = stitches.find(stitch.mirror);
-        const auto letter = mirror ? alphabet.letterOf[*mirror] : Alphabet::kNone;
+        const auto letter = alphabet.letterOf[mirrorPartner(stitches, index, cells)];
         alphabet.mirrors.push_back(letter == Alphabet::kNone ? alphabet.letterOf[index] : letter);
         alphabet.centred.push_back(stitch.kind == StitchKind::Decrease &&
                                    stitch.lean == Lean::Centred);

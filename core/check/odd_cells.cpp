@@ -38,7 +38,8 @@ CulpritSearch::OddCell CulpritSearch::oddCell(int row, int column, int group, bo
         cells[static_cast<std::size_t>(column - 1)] = alphabet_.stitchIn(row, letter);
         belief += mirror.odds(cells) - mirrored;
         if (selvedge) belief = std::min(belief, kSelvedge);
-        const bool leanSwapped = alphabet_.mirrors[Alphabet::placeOf(letter)] == drawn;
+        const bool leanSwapped = alphabet_.mirrors[Alphabet::placeOf(letter)] == drawn ||
+                                 alphabet_.mirrors[Alphabet::placeOf(drawn)] == letter;
         const double log =
             belief + std::log(slipsIn(alphabet_, letter)) + (leanSwapped ? kLeanSwapped : 0) +
             ends_.closingOdds(row, {{group, move}}) + balance_.odds(row, group, move);
@@ -73,7 +74,7 @@ void CulpritSearch::addShifted(int row, double inPlace, std::vector<OddCell>& od
 std::vector<CulpritSearch::OddCell> CulpritSearch::oddInRow(int row, const Beliefs& beliefs) {
     const RowBeliefs rowBeliefs = beliefs.of(row);
     const auto groups = groupsOf(pathOn(chart_, row, nullptr), chart_.width);
-    const RowMirror mirror(*chart_.stitches, groups);
+    const RowMirror mirror(*chart_.stitches, alphabet_, groups);
     std::vector<OddCell> odd;
     for (int column = 1; column <= chart_.width; ++column) {
         const int group = groups[static_cast<std::size_t>(column - 1)];

@@ -30,7 +30,7 @@ std::map<int, RowOdds> oddsOf(const Chart& chart, int rowIndex, const Beliefs& b
     const auto stitchOf = [&](Alphabet::Letter letter) -> const Stitch& {
         return (*chart.stitches)[alphabet.stitchIn(rowIndex, letter)];
     };
-    const RowMirror mirror(*chart.stitches, groups);
+    const RowMirror mirror(*chart.stitches, alphabet, groups);
     std::vector<StitchIndex> redrawn = chart.row(rowIndex).cells();
     const double mirrored = mirror.odds(redrawn);
     std::map<int, std::vector<CellAlternatives>> cells;

@@ -92,12 +92,18 @@ double mirrorOdds(const Stitches& row, bool ring) {
     return std::log(odds);
 }
 
-RowMirror::RowMirror(const StitchCatalogue& stitches, const std::vector<int>& groups)
+RowMirror::RowMirror(const StitchCatalogue& stitches, const Alphabet& alphabet,
+                     const std::vector<int>& groups)
     : groups_(groups), stitches_(1), takesPart_(1, false) {
     for (const int group : groups) groupCount_ = std::max(groupCount_, group + 1);
     for (std::size_t i = 1; i <= stitches.size(); ++i) {
         const auto index = static_cast<StitchIndex>(i);
         stitches_.push_back(mirrorStitch(stitches, index));
+        const auto letter = alphabet.letterOf[index];
+        if (letter >= 0) {
+            const auto partner = alphabet.mirrors[Alphabet::placeOf(letter)];
+            stitches_.back().mirror = alphabet.stitches[Alphabet::placeOf(partner)];
+        }
         takesPart_.push_back(stitches[index].kind != StitchKind::NoStitch);
     }
 }

@@ -2,7 +2,7 @@
 
 #include <vector>
 
-#include "core/stitch/catalogue.h"
+#include "core/check/alphabet.h"
 
 namespace lacewright {
 
@@ -27,7 +27,9 @@ double mirrorOdds(const std::vector<MirrorStitch>& stitches, bool ring);
 class RowMirror {
  public:
     // Requires: groups = groupsOf the row's path, and as many cells as groups from here on.
-    RowMirror(const StitchCatalogue& stitches, const std::vector<int>& groups);
+    // The alphabet says which stitch of the chart mirrors which.
+    RowMirror(const StitchCatalogue& stitches, const Alphabet& alphabet,
+              const std::vector<int>& groups);
 
     double odds(const std::vector<StitchIndex>& cells) const;
 

@@ -28,7 +28,7 @@ class ShiftSearch {
           groups_(groups),
           wanted_(wanted),
           ends_(ends),
-          mirror_(*chart.stitches, groups),
+          mirror_(*chart.stitches, alphabet_, groups),
           drawn_(chart.row(rowIndex).cells()),
           asDrawn_(beliefs.weightOf(row, lettersOf(drawn_))),
           atFirst_(beliefs.weightOf(row, lettersOf(drawn_), kMapsAtFirst)) {

@@ -19,6 +19,7 @@ target_sources(core PRIVATE
     check/mend.cpp
     check/mend_trial.cpp
     check/mend_words.cpp
+    check/mirror_partner.cpp
     check/misfits.cpp
     check/odd_advice.cpp
     check/odd_cells.cpp

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <string_view>
 
+#include "core/check/mirror_partner.h"
 #include "core/stitch/catalogue.h"
 #include "core/words/reader.h"
 
@@ -73,8 +74,7 @@ StitchIndex usualStitch(const StitchCatalogue& stitches, StitchIndex index, bool
     const bool decreases = stitch.kind == StitchKind::Decrease && stitch.makes == 1 &&
                            (stitch.takes == 2 || stitch.takes == 3);
     if (!decreases) return index;
-    const bool purled =
-        stitch.id.starts_with("p") || stitch.id.starts_with("ssp") || stitch.id.starts_with("sssp");
+    const bool purled = isPurled(stitch.id);
     const bool three = stitch.takes == 3;
     std::string_view usual;
     if (three && (centred || stitch.lean == Lean::Centred)) {

@@ -6,6 +6,7 @@
 #include <optional>
 #include <string_view>
 
+#include "core/check/mirror_partner.h"
 #include "core/check/row_mirror.h"
 #include "core/check/slips.h"
 #include "core/stitch/catalogue.h"
@@ -32,11 +33,6 @@ bool isBalanced(const WrittenRowProof& row) {
                                            : row.counted.forms.takes == row.counted.forms.makes;
 }
 
-bool isPurled(const Working& working) {
-    const std::string_view id = working.rightId;
-    return id.starts_with("p") || id.starts_with("ssp") || id.starts_with("sssp");
-}
-
 // Knitted and purled stitches of the row that are neither increases nor decreases.
 void countHands(const Elements& elements, int& knitted, int& purled) {
     for (const Element& element : elements) {
@@ -58,7 +54,7 @@ bool isOfOtherHand(const Elements& row, const Working& working) {
     int knitted = 0;
     int purled = 0;
     countHands(row, knitted, purled);
-    return isPurled(working) ? purled == 0 && knitted > 0 : knitted == 0 && purled > 0;
+    return isPurled(working.rightId) ? purled == 0 && knitted > 0 : knitted == 0 && purled > 0;
 }
 
 // How often a row works its one starred repeat, counts that are free being large; nothing when it

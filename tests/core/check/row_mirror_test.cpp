@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "core/base/text.h"
+#include "tests/support/charts.h"
 
 namespace lacewright {
 namespace {
@@ -58,9 +59,11 @@ TEST(RowMirror, ARowWithoutRepeatMirrorsAboutItsMiddle) {
 TEST(RowMirror, OfAChartRowItsRepeatsCountAndGapsDoNot) {
     const auto row = cells("k k yo no-stitch k sk2p k yo k k");
     const std::vector<int> groups{-1, -1, 0, 0, 0, 0, 0, 0, 0, -1};
-    EXPECT_DOUBLE_EQ(RowMirror(*builtInStitches(), groups).odds(row), ring("yo k sk2p k yo k"));
+    const Alphabet alphabet = alphabetOf(test::chartOf({"k k yo no-stitch k sk2p k yo k k"}));
+    EXPECT_DOUBLE_EQ(RowMirror(*builtInStitches(), alphabet, groups).odds(row),
+                     ring("yo k sk2p k yo k"));
     const std::vector<int> whole(row.size(), -1);
-    EXPECT_DOUBLE_EQ(RowMirror(*builtInStitches(), whole).odds(row),
+    EXPECT_DOUBLE_EQ(RowMirror(*builtInStitches(), alphabet, whole).odds(row),
                      mirrorOdds(stitches("k k yo k sk2p k yo k k"), false));
 }
 

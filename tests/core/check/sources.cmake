@@ -18,6 +18,7 @@ target_sources(core_tests PRIVATE
     core/check/hard_charts_test.cpp
     core/check/one_fault_test.cpp
     core/check/mend_test.cpp
+    core/check/mirror_partner_test.cpp
     core/check/row_mirror_test.cpp
     core/check/row_odds_test.cpp
     core/check/symmetry_test.cpp
