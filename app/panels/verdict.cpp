@@ -6,6 +6,7 @@
 
 #include "app/panels/wording.h"
 #include "core/base/text.h"
+#include "core/chart/cast_on_words.h"
 #include "core/check/proven.h"
 
 namespace lacewright::app {
@@ -21,9 +22,7 @@ QString stitches(long long count) {
 }
 
 QString castOnWords(const CastOn& castOn) {
-    if (castOn.multiple == 0) return say("a cast-on of %1").arg(stitches(castOn.plus));
-    if (castOn.plus == 0) return say("a cast-on of a multiple of %1").arg(castOn.multiple);
-    return say("a cast-on of a multiple of %1 plus %2").arg(castOn.multiple).arg(castOn.plus);
+    return say("a cast-on of %1").arg(QString::fromStdString(castOnText(castOn)));
 }
 
 QString betweenWords(Uncharted rule) {

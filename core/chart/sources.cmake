@@ -1,4 +1,5 @@
 target_sources(core PRIVATE
+    chart/cast_on_words.cpp
     chart/cell_run.cpp
     chart/chart.cpp
     chart/edit_steps.cpp

@@ -5,16 +5,8 @@
 #include "core/count/tally.h"
 
 namespace lacewright {
-namespace {
-
-// Rows thought to have been seen before, and how many of them were balanced.
-constexpr double kSeenBefore = 2.0;
-constexpr double kBalancedBefore = 1.6;
-
-}  // namespace
-
 BalanceHabit::BalanceHabit(const Chart& chart, const Links& links) {
-    double seen = kSeenBefore;
+    double seen = kRowsSeenBefore;
     double balanced = kBalancedBefore;
     for (const PathBand& band : pathBands(chart, nullptr)) {
         for (int row = band.firstRow; row <= band.lastRow; ++row) {

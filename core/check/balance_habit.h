@@ -6,6 +6,10 @@
 
 namespace lacewright {
 
+// Rows thought to have been seen before any of the pattern, and how many of them were balanced.
+inline constexpr double kRowsSeenBefore = 2.0;
+inline constexpr double kBalancedBefore = 1.6;
+
 // Most lace rows make as many loops as they take, in their edges and in every repeat; how many do
 // in a chart is learnt from its rows that fit. It tells which of two rows is out that do not fit
 // one another.

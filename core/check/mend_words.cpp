@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/base/text.h"
+#include "core/chart/cast_on_words.h"
 #include "core/check/companions.h"
 #include "core/check/rules/speech.h"
 

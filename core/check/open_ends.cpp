@@ -7,8 +7,6 @@
 namespace lacewright {
 namespace {
 
-constexpr double kCloses = 3.0;  // log odds for a chart that closes
-
 constexpr int kMostMore = 6;  // loops that one cell may take more
 
 AffineForm formOf(int group, int loops) {

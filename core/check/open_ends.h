@@ -9,6 +9,9 @@
 
 namespace lacewright {
 
+// Log odds that rows can be worked again after the last one, where nothing says so.
+inline constexpr double kCloses = 3.0;
+
 // The first row of a chart may take, and the last one make, what nothing in the chart holds it to:
 // a slip there can leave every row fitting.
 class OpenEnds {

@@ -12,14 +12,6 @@ std::string stitchCount(std::int64_t count) {
     return counted(count, "stitch", "stitches");
 }
 
-std::string castOnText(const CastOn& castOn) {
-    if (castOn.multiple == 0) return stitchCount(castOn.plus);
-    std::string text = "a multiple of " + std::to_string(castOn.multiple);
-    if (castOn.plus > 0) text += " plus " + std::to_string(castOn.plus);
-    if (castOn.plus < 0) text += " minus " + std::to_string(-castOn.plus);
-    return text;
-}
-
 std::string timesText(std::int64_t times) {
     if (times == 1) return "once";
     if (times == 2) return "twice";

@@ -3,7 +3,6 @@
 #include <functional>
 #include <string>
 
-#include "core/chart/chart.h"
 #include "core/count/needle.h"
 
 // The words of findings, shared by drawn charts and written rows.
@@ -15,9 +14,6 @@ using NameOf = std::function<std::string(Variable)>;
 std::string stitchCount(std::int64_t count);
 // "once", "twice", "3 times".
 std::string timesText(std::int64_t times);
-
-// "29 stitches", "a multiple of 6 plus 5", "a multiple of 6 minus 1".
-std::string castOnText(const CastOn& castOn);
 
 // What a misfit is about.
 struct MisfitPlace {

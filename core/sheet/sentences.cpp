@@ -2,6 +2,7 @@
 #include <utility>
 
 #include "core/base/text.h"
+#include "core/chart/cast_on_words.h"
 #include "core/count/tally.h"
 #include "core/sheet/row_words.h"
 #include "core/sheet/text_blocks.h"
@@ -59,10 +60,7 @@ std::string directions(const Chart& chart) {
 }
 
 std::string castOnSentence(const CastOn& castOn) {
-    if (castOn.multiple == 0) return "Cast on " + counted(castOn.plus, "stitch", "stitches") + ".";
-    std::string words = "Cast on a multiple of " + std::to_string(castOn.multiple);
-    if (castOn.plus > 0) words += " plus " + std::to_string(castOn.plus);
-    return words + " stitches.";
+    return "Cast on " + castOnText(castOn) + (castOn.multiple == 0 ? "." : " stitches.");
 }
 
 std::string swapSentence(const Chart& chart, const Substitution& swap, bool outlined) {

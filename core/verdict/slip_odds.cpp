@@ -6,7 +6,9 @@
 #include <optional>
 #include <string_view>
 
+#include "core/check/balance_habit.h"
 #include "core/check/mirror_partner.h"
+#include "core/check/open_ends.h"
 #include "core/check/row_mirror.h"
 #include "core/check/slips.h"
 #include "core/stitch/catalogue.h"
@@ -17,8 +19,6 @@ namespace lacewright {
 namespace {
 
 constexpr double kAnotherSlip = 6.0;  // log odds against what a second slip would have to explain
-constexpr double kSeenBefore = 2.0;   // rows thought to have been seen, and how many balanced
-constexpr double kBalancedBefore = 1.6;
 constexpr double kAgreeBefore = 1.0;  // of rows seen, how many work as many repeats
 constexpr std::int64_t kManyRepeats = 100;
 constexpr std::int64_t kRepeatsMore = 2;
@@ -26,7 +26,6 @@ constexpr std::size_t kMostRowsOut = 2;  // of a text that may be meant to close
 constexpr double kOtherHand = 2.0;      // log odds against purling two together among knit stitches
 constexpr double kMirrorsAtMost = 4.0;  // log odds: of all mends, some happen to make a row mirror
 constexpr double kRestMistaken = 0.002;  // "to last 3 sts" for another number
-constexpr double kCloses = 3.0;          // log odds for rows that can be worked again
 
 bool isBalanced(const WrittenRowProof& row) {
     return row.verdict == RowVerdict::Fits ? row.before == row.after
@@ -75,7 +74,7 @@ double agreementOf(const WrittenProof& proof, std::size_t row) {
     const auto own = repeatsOf(proof.rows[row]);
     if (!own) return 0;
     double agree = kAgreeBefore;
-    double all = kSeenBefore;
+    double all = kRowsSeenBefore;
     for (std::size_t i = 0; i < proof.rows.size(); ++i) {
         const auto others = i == row ? std::nullopt : repeatsOf(proof.rows[i]);
         if (!others) continue;
@@ -89,7 +88,7 @@ double agreementOf(const WrittenProof& proof, std::size_t row) {
 // is what those before it were, by the rule of succession.
 double balanceOf(const WrittenProof& proof) {
     double balanced = kBalancedBefore;
-    double seen = kSeenBefore;
+    double seen = kRowsSeenBefore;
     double odds = 0;
     for (const WrittenRowProof& row : proof.rows) {
         if (!shapes(row)) continue;

@@ -1,23 +1,15 @@
 #include <cmath>
 #include <cstddef>
 #include <cstdint>
-#include <cstdlib>
-#include <iostream>
-#include <string_view>
 
 #include "core/check/advice.h"
 #include "core/check/mend.h"
 #include "core/file/chart_text.h"
+#include "tests/fuzz/insist.h"
 
 namespace {
 
 constexpr int kMostCells = 600;  // larger charts are no other charts, only slower
-
-void insist(bool holds, std::string_view what) {
-    if (holds) return;
-    std::cerr << what << "\n";
-    std::abort();
-}
 
 }  // namespace
 
@@ -25,6 +17,7 @@ void insist(bool holds, std::string_view what) {
 // mends can be applied.
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     using namespace lacewright;
+    using fuzz::insist;
     const Result<Chart> chart = readChart({reinterpret_cast<const char*>(data), size}, "fuzz");
     if (!chart || chart->width * chart->height() > kMostCells) return 0;
     Report report = check(*chart);

@@ -1,25 +1,15 @@
 #include <cstddef>
 #include <cstdint>
-#include <cstdlib>
 #include <iostream>
-#include <string_view>
 
 #include "core/file/chart_text.h"
-
-namespace {
-
-void insist(bool holds, std::string_view what) {
-    if (holds) return;
-    std::cerr << what << "\n";
-    std::abort();
-}
-
-}  // namespace
+#include "tests/fuzz/insist.h"
 
 // Whatever bytes come in: they are refused with a sentence, or they are a chart whose text reads
 // back as that same text.
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     using namespace lacewright;
+    using fuzz::insist;
     const Result<Chart> chart = readChart({reinterpret_cast<const char*>(data), size}, "fuzz");
     if (!chart) {
         const Error& error = chart.error();

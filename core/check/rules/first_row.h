@@ -1,9 +1,8 @@
 #pragma once
 
 #include <cstdint>
-#include <map>
-#include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "core/check/finding.h"

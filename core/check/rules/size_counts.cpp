@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "core/chart/cast_on_words.h"
 #include "core/check/rules/first_row.h"
 #include "core/check/rules/rules.h"
 #include "core/check/rules/speech.h"

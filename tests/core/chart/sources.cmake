@@ -1,4 +1,5 @@
 target_sources(core_tests PRIVATE
+    core/chart/cast_on_words_test.cpp
     core/chart/edits_cells_test.cpp
     core/chart/edits_grid_test.cpp
     core/chart/edits_random_test.cpp
