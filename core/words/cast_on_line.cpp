@@ -124,6 +124,17 @@ class CastOnParser {
         return forEachOf({"pattern", "patt", "repeat", "rep", "scallop", "point", "leaf"});
     }
 
+    // "multiple of 6 minus 1", "multiple of 6 - 1"
+    bool lacks(WrittenCastOn& castOn) {
+        const bool minus = at_.isWord({"minus", "less"}) || at_.is(TokenKind::Dash, 0);
+        if (!minus || !at_.is(TokenKind::Number, 1)) return false;
+        at_.advance(1);
+        castOn.plus = figure();
+        for (int& n : castOn.plus.bySize) n = -n;
+        at_.acceptStitchNoun();
+        return true;
+    }
+
     bool counts(WrittenCastOn& castOn) {
         if (forEach(castOn)) return true;
         const bool by = at_.previous().text == "by";
@@ -140,6 +151,7 @@ class CastOnParser {
         at_.accept(TokenKind::Comma);
         const bool plus = at_.accept(TokenKind::Plus) || at_.acceptWord({"plus", "and", "with"});
         at_.skipWords({"add"});
+        if (!plus && multiple && lacks(castOn)) return true;
         if (plus && at_.isNumber()) {
             // "multiple of 6 + 2"; "40 + 2 edge sts" is a sum.
             Figure more = figure();

@@ -1,5 +1,7 @@
 #include "core/words/written_heading.h"
 
+#include <cstdlib>
+
 #include "core/base/text.h"
 #include "core/words/named_repeats.h"
 
@@ -62,8 +64,8 @@ std::string castOn(const Chart& chart, const std::vector<const Size*>& sizes) {
         }
     }
     if (castOn.multiple == 0) return "Cast on: " + std::to_string(castOn.plus);
-    return "Cast on: multiple of " + std::to_string(castOn.multiple) + " plus " +
-           std::to_string(castOn.plus);
+    return "Cast on: multiple of " + std::to_string(castOn.multiple) +
+           (castOn.plus < 0 ? " minus " : " plus ") + std::to_string(std::abs(castOn.plus));
 }
 
 }  // namespace

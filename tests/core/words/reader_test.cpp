@@ -89,6 +89,8 @@ TEST(PatternHeadings, CastOnIsSaidInManyWays) {
     EXPECT_EQ(castOn("Cast on: multiple of 6 plus 2"), (CastOn{6, 2}));
     EXPECT_EQ(castOn("Cast on a multiple of 6 sts + 2"), (CastOn{6, 2}));
     EXPECT_EQ(castOn("Multiple of 6 sts plus 2"), (CastOn{6, 2}));
+    EXPECT_EQ(castOn("multiple of 6 sts minus 1"), (CastOn{6, -1}));
+    EXPECT_EQ(castOn("multiple of 6 - 1 sts"), (CastOn{6, -1}));
     EXPECT_EQ(castOn("Cast on: multiple of 6"), (CastOn{6, 0}));
     EXPECT_EQ(castOn("Cast on any number of stitches divisible by 3"), (CastOn{3, 0}));
     EXPECT_EQ(castOn("Cast on an even number of stitches"), (CastOn{2, 0}));

@@ -37,6 +37,17 @@ TEST(Writer, WritesARepeatForEveryNumberOfTimes) {
     EXPECT_EQ(writeRows(chart)->heading.front(), "Cast on: multiple of 5 plus 5");
 }
 
+TEST(Writer, AMultipleThatLacksStitchesReadsBackAsOne) {
+    Chart chart = chartOf({"k*2 k2tog k*2 yo k*3", "k*9"});
+    chart.castOn = CastOn{6, -3};
+    withRepeat(chart, "A", 3, 8);
+    const auto written = writeRows(chart);
+    ASSERT_TRUE(written);
+    EXPECT_EQ(written->heading.front(), "Cast on: multiple of 6 minus 3");
+    EXPECT_EQ(readWritten(written->heading.front() + "\n" + rowsOf(chart)).pattern.castOn->plus,
+              Figure(-3));
+}
+
 TEST(Writer, WrongSideRowsAreReadFromTheLeftInWrongSideWords) {
     const Chart chart = chartOf({"k*5", "p ssk yo k2tog p"});
     EXPECT_EQ(rowsOf(chart),
